@@ -1,0 +1,194 @@
+/**
+ * What a design is computed from: engineering names and plain numbers, each with its origin. The map from question
+ * ids to these names is flows/brief-from-answers.ts, and nothing else.
+ *
+ * Every field is always present: where the builder has not answered yet, it holds the question's own stand-in with
+ * origin "assumed" and isAnswered false, so that nothing here needs a second default.
+ */
+
+export type Origin = "measured" | "datasheet" | "estimate" | "assumed";
+
+export const topicIds = [
+  "place",
+  "view",
+  "loads",
+  "hours",
+  "autonomy",
+  "power",
+  "mounting",
+  "link",
+  "parts",
+  "money",
+] as const;
+export type TopicId = (typeof topicIds)[number];
+
+/**
+ * One answered (or assumed) value. For a quantity `value` is the cautious end of what the builder said, and
+ * low, high are both ends.
+ */
+export interface Given<T> {
+  readonly value: T;
+  readonly origin: Origin;
+  readonly isAnswered: boolean;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface Site {
+  readonly label: string;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  /** null where neither the builder nor the gazetteer knows it; the climate's ground map then stands in. */
+  readonly elevationM: number | null;
+  /** ISO 3166-1 alpha-2, or null where only coordinates were given and no place is near. */
+  readonly countryCode: string | null;
+}
+
+/** What must be told apart in the picture, weakest first. */
+export type Purpose = "notice" | "follow" | "recognise" | "identify";
+export type CameraKind = "fixed" | "turning";
+export type Night = "none" | "infrared" | "ambient";
+export type Smoothness = "occasional" | "normal" | "smooth";
+
+export interface Scene {
+  readonly kind: Given<CameraKind>;
+  readonly purpose: Given<Purpose>;
+  readonly distanceM: Given<number>;
+  readonly widthM: Given<number>;
+}
+
+export type DeviceKind =
+  | "camera"
+  | "radio"
+  | "cellular router"
+  | "recorder"
+  | "lamp"
+  | "sensor"
+  | "other device";
+
+/** When a device runs. Clock minutes are local clock time after midnight; `to` may lie before `from` (over midnight). */
+export type Schedule =
+  | { readonly kind: "always" }
+  | { readonly kind: "daylight"; readonly marginH: number }
+  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number };
+
+export interface Device {
+  readonly name: string;
+  readonly kind: DeviceKind;
+  readonly dayW: Given<number>;
+  /** Extra power in the dark (infrared light); 0 for most. */
+  readonly nightExtraW: Given<number>;
+  readonly feed: "poe" | "dc";
+  readonly schedule: Schedule;
+  /** The lowest number sheds first when the battery falls. */
+  readonly priority: number;
+}
+
+export type Chemistry = "agm" | "lifepo4";
+export type ControllerKind = "mppt" | "pwm";
+export type Consequence = "nuisance" | "worry" | "disaster" | "days" | "darkHours";
+export type Support = "newMast" | "existingPole" | "wall" | "roof";
+export type SoilClass = "rock" | "gravel" | "sand" | "clay" | "soft";
+export type Carrier = "cable" | "radio" | "cellular" | "none";
+export type Sight = "clear" | "trees" | "buildings" | "ground" | "unknown";
+
+export interface OwnedBattery {
+  readonly chemistry: Chemistry;
+  readonly blockV: number;
+  readonly blockAh: number;
+  readonly blocks: number;
+}
+export interface OwnedPanel {
+  readonly ratedW: number;
+  readonly openCircuitV: number;
+  readonly count: number;
+}
+export interface OwnedController {
+  readonly kind: ControllerKind;
+  readonly maxInputV: number;
+  readonly maxChargeA: number;
+  readonly chargesLifepo4: boolean;
+}
+export interface OwnedRadio {
+  readonly feed: "802.3" | "passive24" | "passive48" | "dc";
+  readonly minInputV: number;
+  readonly maxInputV: number;
+}
+
+export interface Brief {
+  readonly name: string;
+  /** ISO 4217. */
+  readonly currency: string;
+  /** Topics in which a question still lacks an answer: what rests on them is provisional. */
+  readonly openTopics: readonly TopicId[];
+  readonly place: {
+    readonly site: Given<Site | null>;
+    /** Elevation of what stands between the panel and the sun, degrees above the horizontal, all round. */
+    readonly horizonDeg: Given<number>;
+    readonly soilingFrac: Given<number>;
+    /** Weeks a year in which snow lies on the panel; 0 where it is not asked. */
+    readonly snowWeeks: Given<number>;
+  };
+  readonly view: {
+    readonly scenes: readonly Scene[];
+    readonly night: Given<Night>;
+    readonly smoothness: Given<Smoothness>;
+    readonly recordsSound: Given<boolean>;
+    readonly keepDays: Given<number>;
+  };
+  readonly loads: { readonly devices: readonly Device[] };
+  readonly hours: {
+    readonly runsInMonth: Given<readonly boolean[]>;
+  };
+  readonly autonomy: {
+    readonly consequence: Given<Consequence>;
+    /** Only where consequence is "days". */
+    readonly askedDays: Given<number>;
+    /** Only where consequence is "darkHours": hours a year it may be dark. */
+    readonly askedDarkHours: Given<number>;
+    /** How soon somebody can come by, days. */
+    readonly visitDays: Given<number>;
+  };
+  readonly power: {
+    readonly chemistry: Given<Chemistry | "choose">;
+    readonly heaviestBlockKg: Given<number>;
+    readonly bankV: Given<12 | 24 | 48 | "choose">;
+    readonly controller: Given<ControllerKind>;
+    readonly marginFrac: Given<number>;
+    readonly largestPanelW: Given<number>;
+    readonly isTiltChanged: Given<boolean>;
+  };
+  readonly mounting: {
+    /** Distance cleared of overhead lines: yes, no, or nobody has looked. */
+    readonly overheadLine: Given<"no" | "yes" | "notLooked">;
+    readonly support: Given<Support>;
+    readonly cameraHeightM: Given<number>;
+    /** Outside diameter of a pole that stands already, mm; 0 where there is none. */
+    readonly poleDiameterMm: Given<number>;
+    /** 3-second gust to design for. */
+    readonly gustMPerS: Given<number>;
+    readonly soil: Given<SoilClass>;
+    readonly frostDepthM: Given<number>;
+  };
+  readonly link: {
+    readonly carrier: Given<Carrier>;
+    readonly distanceM: Given<number>;
+    readonly sight: Given<Sight>;
+    readonly obstacleDistanceM: Given<number>;
+    readonly obstacleTopM: Given<number>;
+    readonly obstacleDepthM: Given<number>;
+    readonly farHeightM: Given<number>;
+    readonly otherPosts: Given<number>;
+  };
+  readonly parts: {
+    readonly battery: Given<OwnedBattery> | null;
+    readonly panel: Given<OwnedPanel> | null;
+    readonly controller: Given<OwnedController> | null;
+    readonly radio: Given<OwnedRadio> | null;
+  };
+  readonly money: {
+    /** 0 where there is no ceiling. */
+    readonly ceiling: Given<number>;
+    readonly contingencyFrac: Given<number>;
+  };
+}

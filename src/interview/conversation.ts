@@ -1,0 +1,162 @@
+/**
+ * The words in which the engine and its three faces talk: answers, state, events, effects, what is said, what is shown.
+ * Types only. A face turns keys or lines into events and draws what it is handed; it decides nothing.
+ */
+
+import type { Origin, Site } from "../design/brief.ts";
+import type { Finding } from "../design/finding.ts";
+import type { SiteFacts, Telling, Topic } from "./define.ts";
+
+/** A value as it is kept: a quantity with both ends, in the question's own unit. */
+export type StoredValue =
+  | {
+      readonly kind: "quantity";
+      readonly low: number;
+      readonly best: number;
+      readonly high: number;
+      readonly unit: string;
+    }
+  | { readonly kind: "choice"; readonly option: string }
+  | { readonly kind: "place"; readonly site: Site | null }
+  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number };
+
+export interface Answer {
+  /** Exactly what was typed; "unsure" where the stand-in was taken. */
+  readonly typed: string;
+  readonly value: StoredValue;
+  readonly origin: Origin;
+}
+
+/** By full question id, in the order first answered. */
+export type Answers = Readonly<Record<string, Answer>>;
+
+/** A question that the answers so far call for, with the value that holds for it now. */
+export interface Walked {
+  readonly id: string;
+  readonly topic: Topic;
+  readonly question: import("./define.ts").Question;
+  /** null where the builder has not answered yet. */
+  readonly answer: Answer | null;
+  /** The answer's value, or the stand-in's. */
+  readonly value: StoredValue;
+  /** The stand-in that "unsure" would take here now, with its reason. */
+  readonly standIn: { readonly value: StoredValue; readonly because: string };
+}
+
+export interface PlaceMatch {
+  readonly label: string;
+  readonly site: Site;
+}
+
+/** What a typed place may turn out to be. */
+export type PlaceReading =
+  | { readonly kind: "sites"; readonly matches: readonly PlaceMatch[] }
+  | { readonly kind: "refused"; readonly says: string };
+
+/** Everything the engine is given: it imports no flow, no data and no clock. D is the design's type. */
+export interface Interview<D> {
+  readonly topics: readonly Topic[];
+  readonly tellings: readonly Telling<D>[];
+  /** null at sea or outside the grids. */
+  readonly siteFacts: (site: Site) => SiteFacts | null;
+  readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  readonly designOf: (
+    walked: readonly Walked[],
+    about: { readonly name: string; readonly currency: string },
+  ) => D;
+  readonly findingsOf: (design: D) => readonly Finding[];
+}
+
+/** What the next typed line means: an answer to the question at the cursor, or to a question about it. */
+export type Mode =
+  | { readonly kind: "asking" }
+  /** An answer outside the usual range, waiting for yes or no. */
+  | { readonly kind: "confirming"; readonly pending: Answer; readonly says: string }
+  /** Several places of that name, waiting for a number. */
+  | { readonly kind: "choosingPlace"; readonly typed: string; readonly matches: readonly PlaceMatch[] };
+
+export interface State {
+  readonly name: string;
+  readonly currency: string;
+  readonly answers: Answers;
+  /** Id of the question being asked; null when every question is answered. */
+  readonly cursor: string | null;
+  /** Where to return after one answer has been changed from the review. */
+  readonly returnTo: string | null;
+  readonly mode: Mode;
+  /** Topics whose opening has been said and whose closing summary has been shown. */
+  readonly opened: readonly string[];
+  readonly closed: readonly string[];
+  /** Earlier sets of answers, newest last, for "undo"; bounded. */
+  readonly past: readonly Answers[];
+}
+
+export type Event =
+  | { readonly type: "start" }
+  | { readonly type: "line"; readonly text: string }
+  /** The input has ended (end of file, Ctrl-D). */
+  | { readonly type: "end" }
+  | { readonly type: "interrupt" };
+
+export type Effect =
+  | { readonly type: "say"; readonly said: Said }
+  /** State's answers are to be saved now. */
+  | { readonly type: "save" }
+  /** The builder asked for the lists. */
+  | { readonly type: "lists" }
+  /** The conversation ends; 0 done, 3 ended with answers missing (end of input), 130 interrupted and saved. */
+  | { readonly type: "leave"; readonly code: 0 | 3 | 130 };
+
+export interface ReviewRow {
+  readonly number: number;
+  readonly id: string;
+  readonly topic: string;
+  readonly label: string;
+  /** "30 ft (9.1 m)", "assumed: 15 m", "not answered". */
+  readonly answer: string;
+  readonly origin: Origin | null;
+}
+
+export type Said =
+  | {
+      readonly kind: "topicOpened";
+      readonly title: string;
+      readonly opening: string;
+      readonly number: number;
+      readonly of: number;
+    }
+  /** The question just answered and the answer as typed; `heard` only where it adds something ("30 ft = 9.1 m"). */
+  | { readonly kind: "answered"; readonly ask: string; readonly typed: string; readonly heard: string | null }
+  /** What the answer means: one plain sentence. */
+  | { readonly kind: "meaning"; readonly text: string }
+  | { readonly kind: "finding"; readonly finding: Finding; readonly isGone: boolean }
+  | { readonly kind: "refusal"; readonly text: string }
+  /** why, how, more, help: asked for, so as long as it needs. */
+  | { readonly kind: "aside"; readonly title: string; readonly lines: readonly string[] }
+  | {
+      readonly kind: "changed";
+      readonly rows: readonly { readonly label: string; readonly before: string; readonly after: string }[];
+    }
+  | { readonly kind: "review"; readonly rows: readonly ReviewRow[] }
+  /** A topic's summary; beside it the faces may draw the post. */
+  | {
+      readonly kind: "topicClosed";
+      readonly title: string;
+      readonly rows: readonly { readonly label: string; readonly value: string }[];
+    };
+
+/** What is shown now, waiting for one line. */
+export interface View {
+  readonly isFinished: boolean;
+  /** "Power, question 3 of about 9"; empty when finished. */
+  readonly position: string;
+  readonly ask: string;
+  readonly hint: string;
+  readonly options: readonly { readonly number: number; readonly label: string }[];
+  /** "Distance (m)": what stands before the cursor. */
+  readonly prompt: string;
+  /** The answer that Enter keeps, as typed; null where there is none. */
+  readonly keeps: string | null;
+  /** The words that always work, in one line. */
+  readonly commands: string;
+}
