@@ -1,0 +1,147 @@
+import { within } from "../numerics/index.ts";
+import { extraterrestrialDailyKWhPerM2ByMonth } from "./extraterrestrial.ts";
+import type { ClimateGrids } from "./grids.ts";
+import { blended, cellsRound, nodesRound, storedAt, valueAt } from "./lookup.ts";
+import { GHI_UNCERTAINTY_FRAC, IRRADIATION_REACH_KM, LAPSE_K_PER_M } from "./tables.ts";
+
+/** What the embedded grids say about one place. Lists by month have twelve entries, January first. */
+export interface Climate {
+  readonly kind: "climate";
+  /** monthly mean of the daily global horizontal irradiation */
+  readonly ghiDailyKWhPerM2ByMonth: readonly number[];
+  /** the same over the extraterrestrial irradiation (clearness index, 0 to 1) */
+  readonly clearnessFracByMonth: readonly number[];
+  /** standard deviation of the error of a monthly value, as a fraction of it, measured against stations */
+  readonly ghiUncertaintyFrac: number;
+  /**
+   * For each month sixteen equally likely values of daily irradiation over the month's mean, dullest first: each the
+   * mean of one sixteenth of all days. Their mean is 1.
+   */
+  readonly dailyGhiQuantilesByMonth: readonly (readonly number[])[];
+  readonly meanTempCByMonth: readonly number[];
+  /** the lowest hour of a typical year */
+  readonly designColdTempC: number;
+  /** the lowest hour in some decades, for the highest voltage a string can reach */
+  readonly recordColdTempC: number;
+  /** the highest hour of a typical year */
+  readonly designHotTempC: number;
+  /** rain rate exceeded for 0.01 % of an average year */
+  readonly rainRate001MmPerH: number;
+  /** refractivity gradient in the lowest 65 m, not exceeded for 1 % of an average year (N-units per km, negative) */
+  readonly refractivityGradientPerKm: number;
+  /** standard deviation of ground heights within about 110 km by 110 km */
+  readonly terrainRoughnessM: number;
+  /** mean height of the quarter-degree cell, which a hilltop or a valley may leave by hundreds of metres */
+  readonly groundElevationM: number;
+  /** the elevation that the temperatures were reduced to: the one given, or else the ground elevation */
+  readonly elevationM: number;
+  readonly source: ClimateSource;
+}
+
+export interface ClimateSource {
+  readonly irradiation: string;
+  readonly temperature: string;
+  readonly rain: string;
+  readonly refractivity: string;
+  readonly elevation: string;
+}
+
+export interface ClimateRefused {
+  readonly kind: "refused";
+  readonly why: "at-sea" | "outside-grid" | "on-ice";
+}
+
+/**
+ * Climate of a place from the embedded world grids.
+ *
+ * @param latitudeDeg   -90 to 90
+ * @param longitudeDeg  -180 to 180
+ * @param elevationM    of the site, -450 to 9000; without it the mean ground height of a quarter-degree cell is used
+ * @returns the climate, or why there is none: the open sea, land without irradiation data (beyond about 75 N, and
+ *   islands farther than about 400 km from any data), or permanent ice
+ * @throws RangeFault outside the ranges above
+ * @source irradiation: gsee-climate-data 1.0.0 (NASA MERRA-2, 2011-2015); temperature: ITU-R P.1510-1; rain: ITU-R
+ *   P.837-7; gradient: ITU-R P.453 (65 m, 1 %); roughness: ITU-R P.530-17; elevation: ITU-R P.1511-2
+ */
+export function climateAt(place: {
+  readonly grids: ClimateGrids;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  readonly elevationM?: number | undefined;
+}): Climate | ClimateRefused {
+  const { grids } = place;
+  const latitudeDeg = within("latitudeDeg", place.latitudeDeg, -90, 90);
+  const longitudeDeg = within("longitudeDeg", place.longitudeDeg, -180, 180);
+  const spot = { latitudeDeg, longitudeDeg };
+  if (latitudeDeg < -60) return { kind: "refused", why: "on-ice" };
+  if (latitudeDeg > 84 || storedAt(grids.land, spot) !== 1) return { kind: "refused", why: "at-sea" };
+
+  const cells = cellsRound(grids.clearness, { ...spot, reachKm: IRRADIATION_REACH_KM });
+  if (cells.length === 0) return { kind: "refused", why: "outside-grid" };
+
+  const nodes = nodesRound(grids.monthlyTempC, spot);
+  const referenceM = blended(grids.temperatureReferenceM, 0, nodes);
+  const onMapTempC = months((month) => blended(grids.monthlyTempC, month, nodes));
+  if (isIceCap(spot, Math.max(...onMapTempC))) return { kind: "refused", why: "on-ice" };
+
+  const groundElevationM = valueAt(grids.groundElevationM, spot);
+  const elevationM = within("elevationM", place.elevationM ?? groundElevationM, -450, 9000);
+  const meanTempCByMonth = onMapTempC.map((tempC) => tempC - LAPSE_K_PER_M * (elevationM - referenceM));
+
+  const clearnessFracByMonth = months((month) => blended(grids.clearness, month, cells));
+  const outside = extraterrestrialDailyKWhPerM2ByMonth(latitudeDeg);
+  const coldest = Math.min(...meanTempCByMonth);
+  const hottest = Math.max(...meanTempCByMonth);
+  return {
+    kind: "climate",
+    ghiDailyKWhPerM2ByMonth: clearnessFracByMonth.map((frac, month) => frac * outside[month]!),
+    clearnessFracByMonth,
+    ghiUncertaintyFrac: GHI_UNCERTAINTY_FRAC,
+    dailyGhiQuantilesByMonth: months((month) => dailyShares(grids, month, cells)),
+    meanTempCByMonth,
+    designColdTempC: coldest - 18,
+    recordColdTempC: coldest - 25,
+    designHotTempC: hottest + 13,
+    rainRate001MmPerH: valueAt(grids.rainRate001MmPerH, spot),
+    refractivityGradientPerKm: valueAt(grids.refractivityGradientPerKm, spot),
+    terrainRoughnessM: valueAt(grids.terrainRoughnessM, spot),
+    groundElevationM,
+    elevationM,
+    source: SOURCE,
+  };
+}
+
+const SOURCE: ClimateSource = {
+  irradiation: "NASA MERRA-2 reanalysis 2011-2015 (gsee-climate-data 1.0.0)",
+  temperature: "ITU-R P.1510-1",
+  rain: "ITU-R P.837-7",
+  refractivity: "ITU-R P.453",
+  elevation: "ITU-R P.1511-2",
+};
+
+function months<T>(of: (month: number) => T): T[] {
+  return Array.from({ length: 12 }, (_, month) => of(month));
+}
+
+function dailyShares(grids: ClimateGrids, month: number, cells: Parameters<typeof blended>[2]): number[] {
+  const { dailyShareSqrt } = grids;
+  const count = dailyShareSqrt.planes / 12;
+  const size = dailyShareSqrt.rows * dailyShareSqrt.columns;
+  const shares = Array.from({ length: count }, (_, q) => {
+    const first = (month * count + q) * size;
+    let total = 0;
+    for (const { cell, share } of cells)
+      total += share * (dailyShareSqrt.stored[first + cell]! * dailyShareSqrt.scale) ** 2;
+    return total;
+  });
+  const mean = shares.reduce((total, share) => total + share, 0) / count;
+  return shares.map((share) => share / mean);
+}
+
+/** Greenland's inland ice: no month above freezing (Köppen's EF). Elsewhere a summit may be that cold and still ground. */
+function isIceCap(
+  { latitudeDeg, longitudeDeg }: { latitudeDeg: number; longitudeDeg: number },
+  warmestTempC: number,
+): boolean {
+  return latitudeDeg > 59 && longitudeDeg > -74 && longitudeDeg < -10 && warmestTempC < 0;
+}

@@ -1,0 +1,2 @@
+export { type Climate, type ClimateRefused, type ClimateSource, climateAt } from "./climate-at.ts";
+export { type ClimateGrids, type Layer, openClimate } from "./grids.ts";
