@@ -91,6 +91,9 @@ export type ValueOf<Q> = Q extends QuantityQuestion
 
 export type AnyValue = number | string | Site | null | ClockRange;
 
+/** One instance of a repeated block as later rules see it: {name: value}. */
+export type RecordValue = Readonly<Record<string, AnyValue>>;
+
 /** What rules may know of the place beyond the answers themselves: worked from the place answer alone. */
 export interface SiteFacts {
   readonly coldestMonthC: number;
@@ -167,7 +170,10 @@ export interface Topic<Id extends TopicId = TopicId, K = unknown> {
   readonly known?: K;
 }
 
-/** The answers a topic adds to what was known. */
+// biome-ignore lint/complexity/noBannedTypes: the neutral element of an intersection of records
+type Nothing = {};
+
+/** Every answer known once a topic has been asked: its own and those it was opened after. */
 export type KnownAfter<T> = T extends Topic<TopicId, infer K> ? K : never;
 
 type Fresh<Id extends string, N extends string, K> = `${Id}.${N}` extends keyof K ? never : N;
@@ -192,10 +198,7 @@ export interface TopicBuilder<Id extends TopicId, K> {
   repeat<N extends string, Each>(
     name: Fresh<Id, N, K>,
     about: { readonly atMost: number; readonly when?: (given: Given<K>) => Rule<boolean> },
-    // biome-ignore lint/complexity/noBannedTypes: an empty record of the block's own answers to begin with
-    block: (
-      start: BlockBuilder<K, {}>,
-    ) => BlockBuilder<never, Each> | { readonly steps: readonly AskStep[]; readonly each?: Each },
+    block: (start: BlockBuilder<K, Nothing>) => { readonly steps: readonly AskStep[]; readonly each?: Each },
   ): TopicBuilder<Id, K & { readonly [P in `${Id}.${N}`]: readonly Each[] }>;
   end(): Topic<Id, K>;
 }
@@ -225,7 +228,6 @@ function blockBuilder(steps: readonly AskStep[]): BlockBuilder<never, never> {
 /**
  * Opens a topic. `after` lists the topics asked before it: their answers may be read by its rules.
  */
-// biome-ignore lint/complexity/noBannedTypes: nothing is known before the first topic
 export function topic<Id extends TopicId, const Before extends readonly Topic[] = []>(
   about: { readonly id: Id; readonly version: number; readonly title: string; readonly opening: string },
   _after?: Before,
@@ -257,13 +259,12 @@ export function topic<Id extends TopicId, const Before extends readonly Topic[] 
 }
 
 /** Every answer known after all the topics of a list. */
-// biome-ignore lint/complexity/noBannedTypes: the neutral element of an intersection of records
 export type KnownAfterAll<Ts extends readonly Topic[]> = Ts extends readonly [
   infer First,
   ...infer Rest extends readonly Topic[],
 ]
   ? KnownAfter<First> & KnownAfterAll<Rest>
-  : {};
+  : Nothing;
 
 export const quantity = (question: Omit<QuantityQuestion, "kind">): QuantityQuestion => ({
   kind: "quantity",
