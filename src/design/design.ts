@@ -3,6 +3,7 @@
  * A stage is null where what it needs is not known (no place, no radio); `provisional` names the stages that rest on
  * questions still open.
  */
+import type { ClimateRefused, Climate as SiteClimate } from "../core/climate/index.ts";
 import type { Brief, Chemistry, ControllerKind, Device, Origin, Purpose } from "./brief.ts";
 import type { Finding } from "./finding.ts";
 
@@ -39,12 +40,20 @@ export type Notes<Stage> = { readonly [Field in keyof Stage]-?: Note };
 export interface Climate {
   readonly ghiDailyKWhPerM2ByMonth: ByMonth;
   readonly ghiUncertaintyFrac: number;
+  /** Sixteen equally likely daily irradiations over the month's mean, dullest first. */
+  readonly dailyGhiQuantilesByMonth: readonly ByMonth[];
   readonly meanTempCByMonth: ByMonth;
+  /** Lowest hour of a typical year. */
   readonly designColdTempC: number;
+  /** Lowest hour in some decades: for the highest voltage a string can reach. */
+  readonly recordColdTempC: number;
+  /** Highest hour of a typical year. */
   readonly designHotTempC: number;
   readonly elevationM: number;
   /** Rain rate exceeded for 0.01 % of the year. */
   readonly rainRateMmPerH: number;
+  /** In the lowest 65 m, not exceeded for 1 % of the year; negative. */
+  readonly refractivityGradientPerKm: number;
   readonly dataSource: string;
 }
 
@@ -58,20 +67,23 @@ export interface Sun {
   /** The same at the latitude rule's tilt. */
   readonly latitudeTiltDeg: number;
   readonly latitudePoaDailyKWhPerM2ByMonth: ByMonth;
-  /** Second tilt and the months it serves, where the builder will climb twice a year; else null. */
+  /** Second tilt for the six lighter months, where the builder will climb twice a year; else null. */
   readonly summerTiltDeg: number | null;
   /** Hours of daylight on the mean day of each month. */
   readonly daylightHByMonth: ByMonth;
-  /** Month with the lowest ratio of sun on the panel to energy asked, 0 = January. */
+  /** Share of each month in which snow lies on the panel (already taken off the irradiation). */
+  readonly snowFracByMonth: ByMonth;
+  /** Month with the lowest ratio of sun on the panel to energy asked, among those in which the post runs; 0 = January. */
   readonly designMonth: number;
   /** Mean cell temperature while the sun shines. */
   readonly cellTempCByMonth: ByMonth;
 }
 
-/** One device's share, at the battery. */
+/** One device's share of what the battery must give. */
 export interface LoadLine {
   readonly name: string;
   readonly kind: Device["kind"] | "switch" | "converter" | "controller";
+  /** At the device itself, by day and in the dark, while it runs. */
   readonly dayW: number;
   readonly nightW: number;
   /** Hours it runs on a day of the design month (of the longest night without a place). */
@@ -86,10 +98,13 @@ export interface Loads {
   /** Power drawn from the battery in each hour of the mean day: [month][hour of solar day], 12 x 24. */
   readonly batteryWByMonthAndHour: readonly (readonly number[])[];
   readonly dailyWhByMonth: ByMonth;
+  /** In the design month (the longest night without a place). */
+  readonly designDailyWh: number;
   /** In the month with the greatest demand. */
   readonly largestDailyWh: number;
   readonly peakW: number;
   readonly longestNightH: number;
+  /** Share of the design month's energy that is drawn in the dark. */
   readonly nightShareFrac: number;
 }
 
@@ -98,6 +113,8 @@ export interface Battery {
   readonly chemistryReason: string;
   readonly bankV: number;
   readonly bankVReason: string;
+  /** What the chosen blocks make in series: 12, 24 or 48 of lead, 12.8, 25.6 or 51.2 of lithium iron phosphate. */
+  readonly bankNominalV: number;
   readonly autonomyDays: number;
   readonly autonomyReason: string;
   readonly dailyAh: number;
@@ -109,6 +126,8 @@ export interface Battery {
   readonly forDepthAh: number;
   readonly forDailyDepthAh: number;
   readonly forEndOfLifeAh: number;
+  /** Added on top of the governing figure. */
+  readonly marginFrac: number;
   readonly governing: "depth of discharge" | "daily depth" | "end of life";
   readonly requiredAh: number;
   readonly functionalHourRateH: number;
@@ -119,6 +138,8 @@ export interface Battery {
   readonly inParallel: number;
   readonly blocks: number;
   readonly layoutReason: string;
+  /** A block heavier than the builder wanted to lift, because more than four strings would be needed otherwise. */
+  readonly isHeavierThanAsked: boolean;
   readonly bankAh: number;
   readonly bankKg: number;
   readonly usableWh: number;
@@ -134,10 +155,19 @@ export interface Battery {
 export interface ArraySizing {
   readonly controller: ControllerKind;
   readonly arrayToLoadRatio: number;
+  /** All losses between the sun on the panel and the battery's terminals in the design month, heat and soiling included. */
   readonly systemLossFrac: number;
   readonly soilingFrac: number;
+  /** Of the panel, by heat; negative in the cold, when it gains. */
+  readonly heatLossFracByMonth: ByMonth;
+  readonly controllerEfficiencyFrac: number;
+  /** Of what is put into the battery, what comes out. */
+  readonly batteryEfficiencyFrac: number;
   readonly requiredW: number;
+  /** 0 where nothing is asked or the month has no sun to meet it (see darkMonths). */
   readonly requiredWByMonth: ByMonth;
+  /** Months (0 = January) in which the post should run and no panel can carry it. */
+  readonly darkMonths: readonly number[];
   readonly marginFrac: number;
   readonly panelW: number;
   readonly panels: number;
@@ -155,9 +185,10 @@ export interface ArraySizing {
   /** The controller to buy: at least this current and this input voltage. */
   readonly controllerA: number;
   readonly controllerMaxInputV: number;
-  /** Monthly supply over demand. */
-  readonly supplyRatioByMonth: ByMonth;
-  readonly recoveryDays: number;
+  /** Monthly supply over demand; 0 in a month without sun, null where nothing is asked. */
+  readonly supplyRatioByMonth: readonly (number | null)[];
+  /** Days of the design month to refill the bank while carrying the load; null where it never refills in that month. */
+  readonly recoveryDays: number | null;
 }
 
 export interface Run {
@@ -172,7 +203,9 @@ export interface Run {
   readonly dropV: number;
   readonly dropFrac: number;
   readonly maxDropFrac: number;
-  readonly decidedBy: "ampacity" | "voltage drop" | "smallest sold";
+  /** False where not even the thickest conductor of the table does: the figures are then that one's. */
+  readonly isEnough: boolean;
+  readonly decidedBy: "ampacity" | "voltage drop" | "fuse" | "smallest sold";
   /** null where the run needs none, with the reason. */
   readonly fuseA: number | null;
   readonly fuseReason: string;
@@ -180,6 +213,7 @@ export interface Run {
 
 export interface PoeRun {
   readonly device: string;
+  /** 1 to 8; 0 where no class powers it. */
   readonly poeClass: number;
   readonly deviceW: number;
   readonly lengthM: number;
@@ -245,8 +279,9 @@ export interface Lift {
 }
 
 export interface Mounting {
-  readonly tiltDeg: number;
-  readonly azimuthDeg: number;
+  /** As in the sun stage; null while the place is unknown. */
+  readonly tiltDeg: number | null;
+  readonly azimuthDeg: number | null;
   readonly mastHeightM: number;
   /** Above and below ground. */
   readonly tubeLengthM: number;
@@ -312,11 +347,23 @@ export interface Parts {
 }
 
 export interface Money {
+  /** The brief's, or USD where no rate for it is known. */
   readonly currency: string;
+  /** Units of that currency for one US dollar, in which the price bands are kept. */
+  readonly unitsPerUsd: number;
+  /** Of the parts alone. */
+  readonly lowParts: number;
+  readonly highParts: number;
   readonly lowTotal: number;
   readonly highTotal: number;
   readonly contingencyFrac: number;
   readonly ceiling: number;
+}
+
+/** Why a stage could not be worked at all. */
+export interface Withheld {
+  readonly stage: StageName;
+  readonly because: string;
 }
 
 export interface Design {
@@ -336,15 +383,16 @@ export interface Design {
   readonly money: Money;
   readonly findings: readonly Finding[];
   readonly provisional: readonly StageName[];
+  readonly withheld: readonly Withheld[];
 }
 
-/** What the design needs to know of the world besides the brief; commands hands it in. */
+/** What the design needs to know of the world besides the brief; commands hands it in, bound to the embedded grids. */
 export interface World {
   readonly climateAt: (site: {
     readonly latitudeDeg: number;
     readonly longitudeDeg: number;
     readonly elevationM: number | null;
-  }) => Climate | { readonly refused: string };
+  }) => SiteClimate | ClimateRefused;
   /** Offset of local clock time from solar time, hours, for schedules by the clock. */
   readonly clockMinusSolarH: (site: {
     readonly latitudeDeg: number;
