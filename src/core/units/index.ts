@@ -1,0 +1,4 @@
+export { convert } from "./convert.ts";
+export { dimensionWords, findUnit, unitOf, unitsOf } from "./find.ts";
+export { formatNumber, formatQuantity, quantityWords } from "./format.ts";
+export type { Dimension, Unit } from "./unit.ts";
