@@ -1,0 +1,33 @@
+export { beamTiltRatio, type Plane, skyViewFrac } from "./beam.ts";
+export { type BestTilt, bestTilt, DARK_MONTH_GHI_KWH_PER_M2, type TiltResult } from "./best-tilt.ts";
+export {
+  faimanModuleTempC,
+  type ModuleMount,
+  modulePowerW,
+  monthlyHeatLossFrac,
+  noctCellTempC,
+  sandiaModuleTempC,
+  type Weather,
+} from "./cell.ts";
+export {
+  daylightHours,
+  extraterrestrialDailyKWhPerM2,
+  extraterrestrialSpanKWhPerM2,
+  type LatitudeDay,
+  sunsetHourAngleDeg,
+} from "./day.ts";
+export {
+  cooperDeclinationDeg,
+  distanceFactorRatio,
+  equationOfTimeMin,
+  spencerDeclinationDeg,
+  spencerDistanceFactorRatio,
+} from "./declination.ts";
+export {
+  collaresPereiraRablDiffuseFrac,
+  dailyDiffuseFrac,
+  hourlyDiffuseFrac,
+  monthlyDiffuseFrac,
+} from "./diffuse.ts";
+export { type LevelSun, type MonthlyPoa, monthlyPoa } from "./monthly-poa.ts";
+export { MEAN_DAY_BY_MONTH, type MeanDay, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
