@@ -1,0 +1,357 @@
+/**
+ * The only map from question ids to engineering names. Arithmetic here is at most a change of unit; judgement lives in
+ * src/design.
+ */
+import {
+  type Brief,
+  type CameraKind,
+  type Device,
+  type Given,
+  type Origin,
+  type OwnedBattery,
+  type OwnedController,
+  type OwnedPanel,
+  type OwnedRadio,
+  type Purpose,
+  type Scene,
+  type TopicId,
+  topicIds,
+} from "../src/design/brief.ts";
+import { frostDepthAssumedM } from "../src/design/stand-ins.ts";
+import type { StoredValue, Walked } from "../src/interview/conversation.ts";
+import type { ClockRange, KnownAfter, Question, Step, Topic } from "../src/interview/define.ts";
+import { monthIds } from "./hours.ts";
+import type { moneyTopic } from "./money.ts";
+
+/** Every answer of this flow, by id. */
+type Known = KnownAfter<typeof moneyTopic>;
+/** The ids of single questions: those of repeated blocks hold lists and are read by `each`. */
+type SingleId = { [Id in keyof Known]: Known[Id] extends readonly unknown[] ? never : Id }[keyof Known] &
+  string;
+type BlockId = Exclude<keyof Known & string, SingleId>;
+type Each<Id extends BlockId> = Known[Id] extends readonly (infer One)[] ? One : never;
+
+interface Read {
+  <Id extends SingleId>(id: Id): Given<Known[Id]>;
+  /** Every instance of a repeated block: each hands out its own answers by name. */
+  each<Id extends BlockId>(
+    id: Id,
+  ): readonly (<N extends keyof Each<Id> & string>(name: N) => Given<Each<Id>[N]>)[];
+}
+
+const isAssumed = { origin: "assumed" as Origin, isAnswered: false };
+
+function ruleValue(question: Question, stored: StoredValue): unknown {
+  switch (stored.kind) {
+    case "quantity":
+      return stored[question.kind === "quantity" ? question.lean : "best"];
+    case "choice":
+      return stored.option;
+    case "place":
+      return stored.site;
+    case "clock":
+      return { fromMin: stored.fromMin, toMin: stored.toMin } satisfies ClockRange;
+  }
+}
+
+function givenOf(walked: Walked): Given<unknown> {
+  const { answer, question, value } = walked;
+  const ends = value.kind === "quantity" ? { low: value.low, high: value.high } : {};
+  return {
+    value: ruleValue(question, value),
+    origin: answer?.origin ?? "assumed",
+    isAnswered: answer !== null,
+    ...ends,
+  };
+}
+
+/** Reads answers by id; a question that is not called for counts with its fixed stand-in. */
+function reader(topics: readonly Topic[], walked: readonly Walked[]): Read {
+  const byId = new Map(walked.map((one) => [one.id, one]));
+  const steps = topics.flatMap((topic) => topic.steps);
+  const standIn = (step: Step | undefined, id: string): Given<unknown> => {
+    if (step?.step !== "ask") throw new Error(`no question ${id} in the flow`);
+    return { value: step.question.unsure.use, ...isAssumed, isAnswered: true };
+  };
+  const read = (id: string) => {
+    const found = byId.get(id);
+    return found
+      ? givenOf(found)
+      : standIn(
+          steps.find((step) => step.id === id),
+          id,
+        );
+  };
+  const each = (id: string) => {
+    const block = steps.find((step) => step.id === id);
+    if (block?.step !== "repeat") throw new Error(`no block ${id} in the flow`);
+    const instances: ((name: string) => Given<unknown>)[] = [];
+    for (let i = 1; i <= block.atMost; i++) {
+      const gate = byId.get(`${id}.${i}.${block.block[0]!.id.slice("each.".length)}`);
+      if (gate === undefined || givenOf(gate).value === "none") break;
+      instances.push((name) => {
+        const found = byId.get(`${id}.${i}.${name}`);
+        return found
+          ? givenOf(found)
+          : standIn(
+              block.block.find((step) => step.id === `each.${name}`),
+              `${id}.${name}`,
+            );
+      });
+    }
+    return instances;
+  };
+  // The public types tie each id to its value; inside, values are looked up by plain text.
+  return Object.assign(read, { each }) as unknown as Read;
+}
+
+/** The same given with its value put into other words or another unit. */
+const as = <T, U>(given: Given<T>, change: (value: T) => U): Given<U> => {
+  const { low: _low, high: _high, ...rest } = given;
+  return { ...rest, value: change(given.value) };
+};
+const inHundredths = (given: Given<number>) => as(given, (percent) => percent / 100);
+const zero: Given<number> = { value: 0, origin: "estimate", isAnswered: true };
+
+const soilingPercent = { washed: 3, some: 5, dusty: 15 } as const;
+const always = { kind: "always" } as const;
+
+function scenesOf(read: Read): readonly Scene[] {
+  const first: Scene = {
+    kind: as(read("view.cameras"), (cameras): CameraKind => (cameras === "turning" ? "turning" : "fixed")),
+    purpose: read("view.purpose"),
+    distanceM: read("view.distance"),
+    widthM: read("view.width"),
+  };
+  const more = read.each("view.more").map((camera) => ({
+    kind: as(camera("kind"), (kind): CameraKind => (kind === "turning" ? "turning" : "fixed")),
+    purpose: camera("purpose") as Given<Purpose>,
+    distanceM: camera("distance"),
+    widthM: camera("width"),
+  }));
+  return read("view.cameras").value === "several" ? [first, ...more] : [first];
+}
+
+/** When the camera runs, and with it the radio that carries its picture. */
+function cameraSchedule(read: Read): Device["schedule"] {
+  switch (read("hours.when").value) {
+    case "daylight":
+      return { kind: "daylight", marginH: 0.5 };
+    case "clock":
+      return { kind: "clock", ...read("hours.clock").value };
+    default:
+      return always;
+  }
+}
+
+/** Extra devices shed first, then the cameras; the radio last, for without it nobody sees why. */
+const shedding = { extra: 1, camera: 2, radio: 3 } as const;
+
+function devicesOf(read: Read, scenes: readonly Scene[]): readonly Device[] {
+  const schedule = cameraSchedule(read);
+  const hasInfrared = read("view.night").value === "infrared";
+  const cameras = scenes.map((scene, i): Device => {
+    const isTurning = scene.kind.value === "turning";
+    const infraredW = isTurning ? read("loads.turningInfrared") : read("loads.infrared");
+    return {
+      name: scenes.length > 1 ? `Camera ${i + 1}` : "Camera",
+      kind: "camera",
+      dayW: isTurning ? read("loads.turning") : read("loads.camera"),
+      nightExtraW: hasInfrared ? infraredW : zero,
+      feed: "poe",
+      schedule,
+      priority: shedding.camera,
+    };
+  });
+  const names = {
+    recorder: "Recorder",
+    lamp: "Lamp",
+    sensor: "Sensor",
+    other: "Other device",
+    none: "",
+  } as const;
+  const kinds = {
+    recorder: "recorder",
+    lamp: "lamp",
+    sensor: "sensor",
+    other: "other device",
+    none: "other device",
+  } as const;
+  const extras = read.each("loads.extra").map((device, i): Device => {
+    const kind = device("kind").value;
+    const runs = device("runs").value;
+    return {
+      name: `${names[kind]} ${i + 1}`,
+      kind: kinds[kind],
+      dayW: runs === "night" ? zero : device("power"),
+      nightExtraW: runs === "night" ? device("power") : zero,
+      feed: "dc",
+      schedule: runs === "day" ? { kind: "daylight", marginH: 0 } : always,
+      priority: shedding.extra,
+    };
+  });
+  const carrier = read("link.carrier").value;
+  const sender: Device[] =
+    carrier === "radio" || carrier === "cellular"
+      ? [
+          {
+            name: carrier === "radio" ? "Radio" : "Cellular router",
+            kind: carrier === "radio" ? "radio" : "cellular router",
+            dayW: carrier === "radio" ? read("link.radioPower") : read("link.routerPower"),
+            nightExtraW: zero,
+            feed: carrier === "radio" ? "poe" : "dc",
+            schedule,
+            priority: shedding.radio,
+          },
+        ]
+      : [];
+  return [...cameras, ...sender, ...extras];
+}
+
+function runsInMonth(read: Read): Given<readonly boolean[]> {
+  return as(read("hours.when"), (when) => {
+    if (when !== "season") return monthIds.map(() => true);
+    const from = monthIds.indexOf(read("hours.fromMonth").value);
+    const to = monthIds.indexOf(read("hours.toMonth").value);
+    // A season may run over the turn of the year.
+    return monthIds.map((_, month) =>
+      from <= to ? month >= from && month <= to : month >= from || month <= to,
+    );
+  });
+}
+
+function ownedOf(read: Read): Brief["parts"] {
+  const owned = (kind: string) => read.each("parts.owned").find((part) => part("kind").value === kind);
+  const battery = owned("battery");
+  const panel = owned("panel");
+  const controller = owned("controller");
+  const radio = owned("radio");
+  const feeds = { standard: "802.3", passive24: "passive24", passive48: "passive48", dc: "dc" } as const;
+  return {
+    battery: battery
+      ? as(
+          battery("batteryAh"),
+          (blockAh): OwnedBattery => ({
+            chemistry: battery("batteryKind").value,
+            blockV: battery("batteryVolts").value,
+            blockAh,
+            blocks: battery("batteryCount").value,
+          }),
+        )
+      : null,
+    panel: panel
+      ? as(
+          panel("panelWatts"),
+          (ratedW): OwnedPanel => ({
+            ratedW,
+            openCircuitV: panel("panelVolts").value,
+            count: panel("panelCount").value,
+          }),
+        )
+      : null,
+    controller: controller
+      ? as(
+          controller("controllerAmps"),
+          (maxChargeA): OwnedController => ({
+            kind: controller("controllerKind").value,
+            maxInputV: controller("controllerVolts").value,
+            maxChargeA,
+            chargesLifepo4: controller("controllerLithium").value === "yes",
+          }),
+        )
+      : null,
+    radio: radio
+      ? as(
+          radio("radioFeed"),
+          (feed): OwnedRadio => ({
+            feed: feeds[feed],
+            minInputV: radio("radioLowVolts").value,
+            maxInputV: radio("radioHighVolts").value,
+          }),
+        )
+      : null,
+  };
+}
+
+/** Frost is asked only of those who want the fine points; for the rest the coldest month decides. */
+function frostDepthM(read: Read, walked: readonly Walked[], coldestMonthC: number | null): Given<number> {
+  const asked = walked.some((one) => one.id === "mounting.frost");
+  if (asked || coldestMonthC === null) return read("mounting.frost");
+  return { value: frostDepthAssumedM(coldestMonthC), origin: "assumed", isAnswered: true };
+}
+
+/**
+ * @param coldestMonthC  mean of the place's coldest month; null while the place is unknown
+ */
+export function briefFromAnswers(
+  topics: readonly Topic[],
+  walked: readonly Walked[],
+  about: { readonly name: string; readonly currency: string; readonly coldestMonthC: number | null },
+): Brief {
+  const read = reader(topics, walked);
+  const scenes = scenesOf(read);
+  const open = new Set<TopicId>(walked.filter((one) => one.answer === null).map((one) => one.topic.id));
+  const hasSnow = walked.some((one) => one.id === "place.snow");
+  return {
+    name: about.name,
+    currency: about.currency,
+    openTopics: topicIds.filter((id) => open.has(id)),
+    place: {
+      site: read("place.where"),
+      horizonDeg: read("place.shade"),
+      soilingFrac: as(read("place.dirt"), (dirt) => soilingPercent[dirt] / 100),
+      snowWeeks: hasSnow ? read("place.snow") : zero,
+    },
+    view: {
+      scenes,
+      night: read("view.night"),
+      smoothness: read("view.smoothness"),
+      recordsSound: as(read("view.sound"), (sound) => sound === "yes"),
+      keepDays: read("parts.keepDays"),
+    },
+    loads: { devices: devicesOf(read, scenes) },
+    hours: { runsInMonth: runsInMonth(read) },
+    autonomy: {
+      consequence: read("autonomy.consequence"),
+      askedDays: read("autonomy.days"),
+      askedDarkHours: read("autonomy.darkHours"),
+      visitDays: read("autonomy.visit"),
+    },
+    power: {
+      chemistry: read("power.chemistry"),
+      heaviestBlockKg: read("power.lift"),
+      bankV: as(read("power.bankVolts"), (volts) =>
+        volts === "choose" ? "choose" : (Number(volts) as 12 | 24 | 48),
+      ),
+      controller: read("power.controller"),
+      marginFrac: inHundredths(read("power.margin")),
+      largestPanelW: read("power.largestPanel"),
+      isTiltChanged: as(read("power.tiltChange"), (answer) => answer === "yes"),
+    },
+    mounting: {
+      overheadLine: read("mounting.overhead"),
+      support: read("mounting.support"),
+      cameraHeightM: read("mounting.cameraHeight"),
+      poleDiameterMm:
+        read("mounting.support").value === "existingPole" ? read("mounting.poleDiameter") : zero,
+      gustMPerS: read("mounting.gust"),
+      soil: read("mounting.soil"),
+      frostDepthM: frostDepthM(read, walked, about.coldestMonthC),
+    },
+    link: {
+      carrier: read("link.carrier"),
+      distanceM: read("link.distance"),
+      sight: read("link.sight"),
+      obstacleDistanceM: read("link.obstacleDistance"),
+      obstacleTopM: read("link.obstacleTop"),
+      obstacleDepthM: read("link.obstacleDepth"),
+      farHeightM: read("link.farHeight"),
+      otherPosts: read("link.otherPosts"),
+    },
+    parts: ownedOf(read),
+    money: {
+      ceiling: read("money.ceiling"),
+      contingencyFrac: inHundredths(read("money.contingency")),
+    },
+  };
+}

@@ -1,0 +1,84 @@
+import { choice, clock, topic } from "../src/interview/define.ts";
+import { loadsTopic } from "./loads.ts";
+
+const months = [
+  { id: "jan", label: "January" },
+  { id: "feb", label: "February" },
+  { id: "mar", label: "March" },
+  { id: "apr", label: "April" },
+  { id: "may", label: "May" },
+  { id: "jun", label: "June" },
+  { id: "jul", label: "July" },
+  { id: "aug", label: "August" },
+  { id: "sep", label: "September" },
+  { id: "oct", label: "October" },
+  { id: "nov", label: "November" },
+  { id: "dec", label: "December" },
+] as const;
+export const monthIds = months.map((month) => month.id);
+
+export const hoursTopic = topic(
+  {
+    id: "hours",
+    version: 1,
+    title: "Hours",
+    opening: "Now the hours: a night hour costs more than a day hour.",
+  },
+  [loadsTopic],
+)
+  .ask(
+    "when",
+    choice({
+      label: "Camera runs",
+      ask: "When must the camera run?",
+      hint: "Only what you need: a camera that rests at night can halve the battery.",
+      why: "Night hours have no sun and, with infrared, draw the most.",
+      how: "Think of what you would miss. A building site may only matter at night, a trailhead only by day.",
+      options: [
+        { id: "always", label: "Always, day and night" },
+        { id: "daylight", label: "From dawn to dusk", aliases: ["day", "daylight"] },
+        { id: "clock", label: "Between two times of day" },
+        { id: "season", label: "Always, but only part of the year" },
+      ],
+      unsure: { use: "always", because: "it draws the most, so the post will not be too small" },
+    }),
+  )
+  .ask(
+    "clock",
+    clock({
+      label: "Between",
+      ask: "From when to when must it run?",
+      hint: "By the clock there. Example: 6:30 to 20:00, or 7 pm to 5 am",
+      why: "The hours between set how much comes straight from the panel and how much from the battery.",
+      how: "Take the hours when something can happen, and half an hour more on both sides.",
+      unsure: { use: { fromMin: 0, toMin: 0 }, because: "the whole day draws the most" },
+    }),
+    (given) => ({ when: given(["hours.when"], (when) => when === "clock") }),
+  )
+  .ask(
+    "fromMonth",
+    choice({
+      label: "First month",
+      ask: "Which is the first month it must run?",
+      hint: "Type a number from 1 to 12, or the month.",
+      why: "Leaving out the dark months can make the post several times smaller.",
+      how: "Take the first month in which something can happen.",
+      options: months,
+      unsure: { use: "jan", because: "the whole year asks for the most" },
+    }),
+    (given) => ({ when: given(["hours.when"], (when) => when === "season") }),
+  )
+  .ask(
+    "toMonth",
+    choice({
+      label: "Last month",
+      ask: "Which is the last month it must run?",
+      hint: "It runs to the end of that month.",
+      why: "Leaving out the dark months can make the post several times smaller.",
+      how: "Take the last month in which something can happen.",
+      options: months,
+      unsure: { use: "dec", because: "the whole year asks for the most" },
+    }),
+    (given) => ({ when: given(["hours.when"], (when) => when === "season") }),
+  )
+  .end();

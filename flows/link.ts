@@ -1,0 +1,214 @@
+import { choice, quantity, topic } from "../src/interview/define.ts";
+import { mountingTopic } from "./mounting.ts";
+
+const isObstructed = (sight: string) => sight === "trees" || sight === "buildings" || sight === "ground";
+
+export const linkTopic = topic(
+  { id: "link", version: 1, title: "Link", opening: "Now the way home for the picture." },
+  [mountingTopic],
+)
+  .ask(
+    "carrier",
+    choice({
+      label: "Picture travels by",
+      ask: "How shall the picture get home?",
+      hint: "Under 90 m (300 ft) with a trench, a cable is better than any radio.",
+      why: "A cable needs no licence and little power; a radio needs a clear line; the mobile network costs every month.",
+      how: "Measure on a phone's map how far it is to a building with power and network.",
+      options: [
+        { id: "cable", label: "By cable: under 90 m, and a trench can be dug" },
+        { id: "radio", label: "By radio to a building with power and network" },
+        { id: "cellular", label: "By the mobile network", aliases: ["4g", "5g", "lte", "mobile"] },
+        { id: "none", label: "Not at all: it is recorded at the post" },
+      ],
+      unsure: { use: "radio", because: "it is the usual way, and it asks the most of the post" },
+    }),
+  )
+  .ask(
+    "radioPower",
+    quantity({
+      dimension: "power",
+      unit: "W",
+      label: "Radio's power",
+      ask: "How many watts does the radio at the post draw?",
+      hint: "Its data sheet says it. Example: 7 W",
+      why: "It runs whenever the camera runs, day and night.",
+      how: "Take the maximum on the data sheet, or measure it while the picture runs.",
+      possible: { min: 0.5, max: 60 },
+      usual: { min: 3, max: 15 },
+      lean: "high",
+      unsure: { use: 7, because: "point-to-point radios draw 4 to 9 W (common practice)" },
+    }),
+    (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "radio") }),
+  )
+  .ask(
+    "routerPower",
+    quantity({
+      dimension: "power",
+      unit: "W",
+      label: "Router's power",
+      ask: "How many watts does the cellular router draw?",
+      hint: "Its data sheet says typical and maximum. Example: 5 W",
+      why: "It runs whenever the camera runs, day and night.",
+      how: "Take the maximum on the data sheet, or measure it while the picture runs.",
+      possible: { min: 0.5, max: 40 },
+      usual: { min: 2, max: 12 },
+      lean: "high",
+      unsure: { use: 5, because: "cellular routers draw 3 to 7 W (common practice)" },
+    }),
+    (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "cellular") }),
+  )
+  .ask(
+    "distance",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Distance home",
+      ask: "How far is it from the post to the other end?",
+      hint: "Measured on a map, or along the trench. Example: 400 m or 0.5 mi",
+      why: "A radio loses strength with distance, and a network cable ends at 90 m.",
+      how: "Use the measuring tool of a phone's map, from the post to the antenna at the other end.",
+      possible: { min: 1, max: 40_000 },
+      usual: { min: 5, max: 5000 },
+      lean: "high",
+      unsure: { use: 1000, because: "farther than most; measure it on a map" },
+    }),
+    (given) => ({
+      when: given(["link.carrier"], (carrier) => carrier === "radio" || carrier === "cable"),
+      suggest: given(["link.carrier"], (carrier) =>
+        carrier === "cable"
+          ? { use: 90, because: "the longest a network cable may be" }
+          : { use: 1000, because: "farther than most; measure it on a map" },
+      ),
+    }),
+  )
+  .ask(
+    "sight",
+    choice({
+      label: "Line of sight",
+      ask: "What can you see from where the radio will be towards the other end?",
+      hint: "From the height of the radio, not from the ground. Binoculars help.",
+      why: "Most radio bridges do not work without a clear line, and leaves eat what is left.",
+      how: "Put a bright lamp or a mirror at the other end and look from the radio's height. Look again when the leaves are out.",
+      options: [
+        { id: "clear", label: "The other end itself, nothing between" },
+        { id: "trees", label: "Trees or hedges in between" },
+        { id: "buildings", label: "A building or barn in between" },
+        { id: "ground", label: "A rise in the ground in between" },
+        { id: "unknown", label: "Nobody has looked yet" },
+      ],
+      unsure: { use: "unknown", because: "a line that nobody has looked along is never taken as clear" },
+    }),
+    (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "radio") }),
+  )
+  .ask(
+    "obstacleTop",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Height of what is in between",
+      ask: "How high does the thing in between rise above the ground at the post?",
+      hint: "For trees, add what they will grow in ten years. Example: 8 m or 25 ft",
+      why: "The line must pass well above it: radio needs room round the line, not only the line itself.",
+      how: "Hold a stick upright at arm's length, as long as your arm. Walk until it covers the tree: you stand as far from it as it is high.",
+      possible: { min: 0.5, max: 300 },
+      usual: { min: 2, max: 40 },
+      lean: "high",
+      unsure: { use: 10, because: "a grown tree or a barn (common practice)" },
+    }),
+    (given) => ({
+      when: given(
+        ["link.carrier", "link.sight"],
+        (carrier, sight) => carrier === "radio" && isObstructed(sight),
+      ),
+    }),
+  )
+  .ask(
+    "obstacleDistance",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Distance to what is in between",
+      ask: "How far from the post is it?",
+      hint: "Along the line to the other end. Example: 150 m",
+      why: "The room that radio needs round the line is widest in the middle.",
+      how: "Use the measuring tool of a phone's map.",
+      possible: { min: 1, max: 40_000 },
+      usual: { min: 5, max: 5000 },
+      lean: "best",
+      unsure: { use: 500, because: "half way, where most room is needed" },
+    }),
+    (given) => ({
+      when: given(
+        ["link.carrier", "link.sight"],
+        (carrier, sight) => carrier === "radio" && isObstructed(sight),
+      ),
+      suggest: given(["link.distance"], (distance) => ({
+        use: distance / 2,
+        because: "half way, where most room is needed",
+      })),
+    }),
+  )
+  .ask(
+    "obstacleDepth",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Depth of the trees",
+      ask: "How many metres of trees does the line pass through?",
+      hint: "A single row is about 5 m. Example: 20 m",
+      why: "Each metre of leaves takes some of the signal, more when they are wet.",
+      how: "Measure the width of the wood along the line on a phone's map.",
+      possible: { min: 1, max: 2000 },
+      usual: { min: 3, max: 200 },
+      lean: "high",
+      unsure: { use: 20, because: "a few rows of trees (common practice)" },
+    }),
+    (given) => ({
+      when: given(
+        ["link.carrier", "link.sight"],
+        (carrier, sight) => carrier === "radio" && sight === "trees",
+      ),
+    }),
+  )
+  .ask(
+    "farHeight",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Height at the other end",
+      ask: "How high above the ground can the radio at the other end be?",
+      hint: "Under the eaves of a house is about 4 m. Example: 4 m or 13 ft",
+      why: "Height at either end lifts the line over what is in between.",
+      how: "Count rows of bricks or cladding, or hold a stick of known length against the wall.",
+      possible: { min: 0.5, max: 100 },
+      usual: { min: 2, max: 15 },
+      lean: "low",
+      unsure: { use: 4, because: "under the eaves of a house (common practice)" },
+    }),
+    (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "radio") }),
+  )
+  .ask(
+    "otherPosts",
+    quantity({
+      dimension: "count",
+      unit: "",
+      isWhole: true,
+      label: "Other posts",
+      ask: "How many other posts will send to the same radio at the other end?",
+      hint: "0 if this is the only one.",
+      why: "Posts that share one radio share its time on the air.",
+      how: "Count the posts you plan for the next few years.",
+      possible: { min: 0, max: 40 },
+      usual: { min: 0, max: 8 },
+      lean: "high",
+      unsure: { use: 0, because: "most people begin with one" },
+    }),
+    (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "radio") }),
+  )
+  .end();

@@ -1,0 +1,155 @@
+import { choice, quantity, topic } from "../src/interview/define.ts";
+import { viewTopic } from "./view.ts";
+
+const watts = { dimension: "power", unit: "W", lean: "high" } as const;
+
+export const loadsTopic = topic(
+  {
+    id: "loads",
+    version: 1,
+    title: "Loads",
+    opening:
+      'Now the power: what each device draws. A label is safe, a meter is best; say which, like "4 W measured".',
+  },
+  [viewTopic],
+)
+  .ask(
+    "camera",
+    quantity({
+      ...watts,
+      label: "Camera, by day",
+      ask: "How many watts does the fixed camera draw by day?",
+      hint: "The data sheet says typical or maximum. Example: 5 W, or 4.2 W measured",
+      why: "The camera runs for more hours than anything else, so its watts set the size of everything.",
+      how: "The label gives a maximum, often twice the mean. A plug-in meter on its supply for a night is best.",
+      possible: { min: 0.5, max: 60 },
+      usual: { min: 2, max: 12 },
+      unsure: { use: 5, because: "fixed cameras draw 3 to 6 W (common practice)" },
+    }),
+    (given) => ({ when: given(["view.cameras"], (cameras) => cameras !== "turning") }),
+  )
+  .ask(
+    "infrared",
+    quantity({
+      ...watts,
+      label: "Camera's infrared light",
+      ask: "How many watts more does it draw with its infrared light on?",
+      hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 4 W",
+      why: "The light burns all night, when only the battery feeds it.",
+      how: "Cover the camera's light sensor and read the meter again.",
+      possible: { min: 0, max: 60 },
+      usual: { min: 1, max: 10 },
+      unsure: { use: 4, because: "infrared adds 2 to 6 W to a fixed camera (common practice)" },
+    }),
+    (given) => ({
+      when: given(
+        ["view.cameras", "view.night"],
+        (cameras, night) => cameras !== "turning" && night === "infrared",
+      ),
+    }),
+  )
+  .ask(
+    "turning",
+    quantity({
+      ...watts,
+      label: "Turning camera, by day",
+      ask: "How many watts does the turning camera draw by day?",
+      hint: "Take the figure while it moves if there are two. Example: 18 W",
+      why: "A camera that turns draws three to five times as much as a fixed one.",
+      how: "The data sheet says typical and maximum. A meter on its supply for a day is best.",
+      possible: { min: 1, max: 100 },
+      usual: { min: 8, max: 40 },
+      unsure: { use: 18, because: "turning cameras draw 10 to 25 W (common practice)" },
+    }),
+    (given) => ({
+      when: given(
+        ["view.cameras", "view.more"],
+        (cameras, more) =>
+          cameras === "turning" || (cameras === "several" && more.some((m) => m.kind === "turning")),
+      ),
+    }),
+  )
+  .ask(
+    "turningInfrared",
+    quantity({
+      ...watts,
+      label: "Turning camera's infrared light",
+      ask: "How many watts more does the turning camera draw with infrared on?",
+      hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 10 W",
+      why: "The light burns all night, when only the battery feeds it.",
+      how: "Cover the camera's light sensor and read the meter again.",
+      possible: { min: 0, max: 80 },
+      usual: { min: 2, max: 20 },
+      unsure: { use: 10, because: "infrared adds 5 to 15 W to a turning camera (common practice)" },
+    }),
+    (given) => ({
+      when: given(
+        ["view.cameras", "view.more", "view.night"],
+        (cameras, more, night) =>
+          night === "infrared" &&
+          (cameras === "turning" || (cameras === "several" && more.some((m) => m.kind === "turning"))),
+      ),
+    }),
+  )
+  .repeat("extra", { atMost: 6 }, (device) =>
+    device
+      .ask(
+        "kind",
+        choice({
+          label: "Other device",
+          ask: "Is anything else to be powered at the post?",
+          hint: "The radio or router that sends the picture is asked about later.",
+          why: "A small device that runs day and night can ask for as much panel as the camera.",
+          how: "Go through the parts on your bench: anything with a plug or a battery lead counts.",
+          options: [
+            { id: "none", label: "Nothing else", aliases: ["no", "nothing", "no more"] },
+            { id: "recorder", label: "A recorder at the post" },
+            { id: "lamp", label: "A lamp at night" },
+            { id: "sensor", label: "A sensor" },
+            { id: "other", label: "Something else" },
+          ],
+          unsure: {
+            use: "none",
+            because: "a device can be added later, and you will be shown what it costs",
+          },
+        }),
+      )
+      .ask(
+        "power",
+        quantity({
+          ...watts,
+          label: "Its power",
+          ask: "How many watts does it draw while it runs?",
+          hint: "Volts times amps on its label give watts. Example: 10 W",
+          why: "Watts times hours is what the panel must bring in.",
+          how: "Read its label, or put a meter on its supply for a day.",
+          possible: { min: 0.05, max: 200 },
+          usual: { min: 0.1, max: 30 },
+          unsure: { use: 10, because: "a small recorder draws 5 to 15 W (common practice)" },
+        }),
+        (given) => ({
+          suggest: given(["each.kind"], (kind) =>
+            kind === "sensor"
+              ? { use: 1, because: "a sensor with its electronics draws less than 1 W (common practice)" }
+              : { use: 10, because: "a small recorder or lamp draws 5 to 15 W (common practice)" },
+          ),
+        }),
+      )
+      .ask(
+        "runs",
+        choice({
+          label: "When it runs",
+          ask: "When does it run?",
+          hint: "A lamp usually runs at night only.",
+          why: "Hours in the dark cost more than hours in the sun.",
+          how: "Look for a timer or light sensor in its settings.",
+          options: [
+            { id: "always", label: "Day and night" },
+            { id: "day", label: "By day only" },
+            { id: "night", label: "By night only" },
+          ],
+          unsure: { use: "always", because: "it draws the most, so the post will not be too small" },
+        }),
+      ),
+  )
+  .end();

@@ -1,0 +1,153 @@
+import { frostDepthAssumedM, gustAssumedMPerS } from "../src/design/stand-ins.ts";
+import { choice, quantity, topic } from "../src/interview/define.ts";
+import { powerTopic } from "./power.ts";
+
+export const mountingTopic = topic(
+  {
+    id: "mounting",
+    version: 1,
+    title: "Mounting",
+    opening: "Now what holds it up. The first question is the one that saves lives.",
+  },
+  [powerTopic],
+)
+  .ask(
+    "overhead",
+    choice({
+      label: "Overhead wires",
+      ask: "Is any overhead wire within the mast's length plus 3 m (10 ft) of the spot?",
+      hint: "Look up all round, also along the way you will carry and raise it.",
+      why: "A mast or ladder that touches a power line kills. It is the likeliest way to die on this job.",
+      how: "Go there and look up. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
+      options: [
+        { id: "no", label: "No: I have looked" },
+        { id: "yes", label: "Yes, there is" },
+        { id: "notLooked", label: "Nobody has looked yet" },
+      ],
+      unsure: { use: "notLooked", because: "nothing may be raised there before somebody has looked up" },
+    }),
+  )
+  .ask(
+    "support",
+    choice({
+      label: "Mounted on",
+      ask: "What will it be mounted on?",
+      hint: "A pole that carries other people's wires is not yours to use.",
+      why: "A new mast needs a footing; a standing pole, wall or roof needs its owner's word and the right clamps.",
+      how: "Look for something solid in the right place. Ask who owns it before you count on it.",
+      options: [
+        { id: "newMast", label: "A new mast in the ground" },
+        { id: "existingPole", label: "A pole that stands already" },
+        { id: "wall", label: "A wall" },
+        { id: "roof", label: "A roof" },
+      ],
+      unsure: { use: "newMast", because: "it can stand anywhere, and it asks for the most parts" },
+    }),
+  )
+  .ask(
+    "poleDiameter",
+    quantity({
+      dimension: "length",
+      unit: "mm",
+      alsoUnit: "in",
+      label: "Pole's outside diameter",
+      ask: "How thick is the pole that stands there, on the outside?",
+      hint: "A string round it, divided by 3.14. Example: 76 mm or 3 in",
+      why: "The clamps of the panel, the box and the camera must fit it.",
+      how: "Wind a string round it once, measure the string and divide by 3.14.",
+      possible: { min: 20, max: 600 },
+      usual: { min: 40, max: 200 },
+      lean: "best",
+      unsure: { use: 76, because: "a common steel pole; measure it before you buy a clamp" },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
+  )
+  .ask(
+    "cameraHeight",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Camera height",
+      ask: "How high above the ground will the camera hang?",
+      hint: "3 m is out of reach and still shows faces. Example: 3 m or 10 ft",
+      why: "Higher is safer from hands but looks down on hats, and the mast grows.",
+      how: "Hold a phone up on a pole at that height and look at the picture.",
+      possible: { min: 1, max: 15 },
+      usual: { min: 2, max: 6 },
+      lean: "high",
+      unsure: { use: 3, because: "out of reach, and faces can still be seen (common practice)" },
+    }),
+  )
+  .ask(
+    "gust",
+    quantity({
+      dimension: "speed",
+      unit: "m/s",
+      alsoUnit: "mph",
+      label: "Strongest gust",
+      ask: "What is the strongest gust it must stand?",
+      hint: "The building office has a map. Usual: 40 to 55 m/s (90 to 125 mph).",
+      why: "The wind on the panel decides the mast and its footing. It grows with the square of the gust.",
+      how: "Ask the local building office for the design wind speed (3-second gust). Hilltops and shores get more.",
+      possible: { min: 20, max: 95 },
+      usual: { min: 35, max: 65 },
+      lean: "high",
+      unsure: {
+        use: gustAssumedMPerS,
+        because:
+          "high for most inland places, but not for a hurricane coast: ask before you buy steel (from memory)",
+      },
+    }),
+  )
+  .ask(
+    "soil",
+    choice({
+      label: "Soil",
+      ask: "What is the ground like where the footing goes?",
+      hint: "Dig a spade deep. Press with your thumb.",
+      why: "Weak ground needs a deeper footing.",
+      how: "Sand runs through the fingers; clay can be rolled into a sausage; if a thumb goes in easily, it is soft.",
+      options: [
+        { id: "clay", label: "Clay or silt that holds together" },
+        { id: "sand", label: "Sand, or sand with clay" },
+        { id: "gravel", label: "Gravel" },
+        { id: "rock", label: "Rock" },
+        { id: "soft", label: "Peat, mud or loose fill" },
+      ],
+      unsure: { use: "clay", because: "the weakest ground that needs no engineer" },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "newMast") }),
+  )
+  .ask(
+    "frost",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Frost depth",
+      ask: "How deep does the ground freeze?",
+      hint: "The building office knows it. Example: 0.8 m or 30 in",
+      why: "A footing that ends in frozen ground is lifted by it.",
+      how: "Ask the building office, or whoever lays water pipes there.",
+      possible: { min: 0, max: 4 },
+      usual: { min: 0, max: 2 },
+      lean: "high",
+      unsure: { use: 0.5, because: "a middling figure; the place's own cold replaces it" },
+    }),
+    (given) => ({
+      when: given.site(
+        ["mounting.support", "power.fine"],
+        (site, support, fine) =>
+          support === "newMast" &&
+          fine === "mine" &&
+          site !== null &&
+          frostDepthAssumedM(site.coldestMonthC) > 0,
+      ),
+      suggest: given.site(["place.where"], (site) => ({
+        use: site === null ? 0.5 : frostDepthAssumedM(site.coldestMonthC),
+        because: "taken from the coldest month there, on the safe side (common practice)",
+      })),
+    }),
+  )
+  .end();

@@ -1,0 +1,140 @@
+import { choice, quantity, topic } from "../src/interview/define.ts";
+import { autonomyTopic } from "./autonomy.ts";
+
+export const powerTopic = topic(
+  { id: "power", version: 1, title: "Power", opening: "Now the parts that make and keep the power." },
+  [autonomyTopic],
+)
+  .ask(
+    "chemistry",
+    choice({
+      label: "Battery kind",
+      ask: "Which kind of battery do you want?",
+      hint: "AGM is sealed lead-acid: heavy, cheap, happy in frost. Lithium iron phosphate is light and must not be charged below freezing.",
+      why: "The battery kind rules the controller, the charge settings, the weight and the box.",
+      how: "Ask what a shop near you sells and takes back. Where it freezes, AGM needs no heater.",
+      options: [
+        { id: "choose", label: "Choose for me" },
+        { id: "agm", label: "AGM lead-acid", aliases: ["lead", "lead acid"] },
+        { id: "lifepo4", label: "Lithium iron phosphate (LiFePO4)", aliases: ["lithium", "lfp"] },
+      ],
+      unsure: { use: "choose", because: "AGM where it freezes, lithium iron phosphate elsewhere" },
+    }),
+  )
+  .ask(
+    "lift",
+    quantity({
+      dimension: "mass",
+      unit: "kg",
+      alsoUnit: "lb",
+      label: "Heaviest lift",
+      ask: "What is the heaviest single thing you will lift there?",
+      hint: "One battery block must not be heavier. Example: 15 kg or 35 lb",
+      why: "A bank is made of whole blocks, so your back decides their size.",
+      how: "A full bucket of water weighs 10 to 12 kg; a bag of cement 25 kg.",
+      possible: { min: 3, max: 80 },
+      usual: { min: 8, max: 35 },
+      lean: "low",
+      unsure: { use: 15, because: "one person can place that with care (common practice)" },
+    }),
+  )
+  .ask(
+    "fine",
+    choice({
+      label: "Fine points",
+      ask: "Who decides the fine points: bank voltage, controller, margin, panel size?",
+      hint: "Mastwright says what it chose and why.",
+      why: "A newcomer can leave them. An installer may have parts on the shelf.",
+      how: "If none of these words means anything to you, leave them to Mastwright.",
+      options: [
+        { id: "yours", label: "Mastwright", aliases: ["you", "choose for me"] },
+        { id: "mine", label: "I do: ask me", aliases: ["me", "ask me"] },
+      ],
+      unsure: { use: "yours", because: "the usual choices are safe ones" },
+    }),
+  )
+  .ask(
+    "bankVolts",
+    choice({
+      label: "Bank voltage",
+      ask: "Which voltage shall the battery bank have?",
+      hint: "Twice the voltage halves the current and the copper.",
+      why: "The radio, the switch and the controller must all accept it.",
+      how: "Look at the input range on the data sheets of what it feeds.",
+      options: [
+        { id: "choose", label: "Choose for me" },
+        { id: "12", label: "12 V" },
+        { id: "24", label: "24 V" },
+        { id: "48", label: "48 V" },
+      ],
+      unsure: { use: "choose", because: "12 V for small posts, 24 V where the current grows" },
+    }),
+    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+  )
+  .ask(
+    "controller",
+    choice({
+      label: "Charge controller",
+      ask: "Which kind of charge controller will it be?",
+      hint: "MPPT follows the panel's best voltage; PWM simply connects the panel to the battery.",
+      why: "MPPT brings in a tenth to a third more, most in the cold.",
+      how: "The controller's label says MPPT or PWM.",
+      options: [
+        { id: "mppt", label: "MPPT" },
+        { id: "pwm", label: "PWM" },
+      ],
+      unsure: { use: "mppt", because: "it wins most in the cold dark months that set the size" },
+    }),
+    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+  )
+  .ask(
+    "margin",
+    quantity({
+      dimension: "share",
+      unit: "%",
+      label: "Margin",
+      ask: "How much margin on top of the sums?",
+      hint: "Usual: 20 to 25 percent. Example: 20 %",
+      why: "Loads creep up and panels get dirty; margin is what is left then.",
+      how: "Take more where the figures above were guesses.",
+      possible: { min: 0, max: 100 },
+      usual: { min: 10, max: 40 },
+      lean: "high",
+      unsure: { use: 20, because: "common practice" },
+    }),
+    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+  )
+  .ask(
+    "largestPanel",
+    quantity({
+      dimension: "power",
+      unit: "W",
+      label: "Largest panel",
+      ask: "What is the largest single panel you can mount?",
+      hint: "Usual: 100 to 200 W each; about 1 square metre for 200 W.",
+      why: "A larger panel catches more wind on one bracket.",
+      how: "Ask for the bracket's data sheet: it names the largest panel.",
+      possible: { min: 20, max: 450 },
+      usual: { min: 50, max: 250 },
+      lean: "low",
+      unsure: { use: 200, because: "the largest that one person can hold on a ladder (common practice)" },
+    }),
+    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+  )
+  .ask(
+    "tiltChange",
+    choice({
+      label: "Tilt changed twice a year",
+      ask: "Will somebody change the panel's tilt twice a year?",
+      hint: "It helps in summer only; the winter tilt sets the size.",
+      why: "A post sized for winter rarely needs it.",
+      how: "Only say yes if somebody climbs there anyway.",
+      options: [
+        { id: "no", label: "No" },
+        { id: "yes", label: "Yes" },
+      ],
+      unsure: { use: "no", because: "nobody climbs as often as they meant to" },
+    }),
+    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+  )
+  .end();

@@ -1,0 +1,160 @@
+/**
+ * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
+ */
+import { formatNumber } from "../src/core/units/index.ts";
+import type { Design } from "../src/design/design.ts";
+import type { Telling } from "../src/interview/define.ts";
+import { monthNames } from "./month-names.ts";
+
+const n = (value: number, digits = 2) => formatNumber({ value, digits });
+const percent = (frac: number) => `${n(frac * 100)} %`;
+const plural = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+/** Tellings of a stage that may be missing are only spoken when their figure is there. */
+const there = <T>(stage: T | null): T => stage as T;
+
+const darkest = (design: Design) => {
+  const poa = there(design.sun).poaDailyKWhPerM2ByMonth;
+  const month = there(design.sun).designMonth;
+  return { month: monthNames[month]!, kWhPerM2: poa[month]! };
+};
+
+const bankText = (design: Design) => {
+  const bank = there(design.battery);
+  const kind = bank.chemistry === "agm" ? "AGM lead-acid" : "LiFePO4";
+  return `${n(bank.bankAh)} Ah at ${bank.bankV} V ${kind} (${plural(bank.blocks, "block")}, ${n(bank.bankKg)} kg)`;
+};
+
+const arrayText = (design: Design) => {
+  const array = there(design.array);
+  return `${n(array.installedW, 3)} W (${array.panels} x ${n(array.panelW, 3)} W)`;
+};
+
+export const tellings: readonly Telling<Design>[] = [
+  {
+    id: "sun",
+    label: "Sun on the panel",
+    figure: (design) => (design.sun === null ? null : darkest(design).kWhPerM2),
+    say: (design) => {
+      const { month, kWhPerM2 } = darkest(design);
+      const sun = there(design.sun);
+      const spread = percent(there(design.climate).ghiUncertaintyFrac);
+      return kWhPerM2 < 0.05
+        ? `In ${month} the panel gets no sun at all there.`
+        : `${month} decides the size: ${n(kWhPerM2)} kWh/m2 a day on a panel facing ${sun.facing}, ${n(sun.tiltDeg)} degrees steep (sure to about ${spread}).`;
+    },
+    short: (design) => `${n(darkest(design).kWhPerM2)} kWh/m2 a day in ${darkest(design).month}`,
+  },
+  {
+    id: "cold",
+    label: "Coldest hour",
+    step: 0.5,
+    figure: (design) => design.climate?.designColdTempC ?? null,
+    say: (design) =>
+      `Coldest hour of a usual year: ${n(there(design.climate).designColdTempC)} C; hottest ${n(there(design.climate).designHotTempC)} C.`,
+    short: (design) => `${n(there(design.climate).designColdTempC)} C`,
+  },
+  {
+    id: "lens",
+    label: "Lens",
+    figure: (design) =>
+      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${scene.pixelsAcross} px`).join("; ") ||
+      null,
+    say: (design) =>
+      design.view.scenes
+        .map(
+          (scene) =>
+            `${scene.name}: a ${scene.focalLengthMm} mm lens and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM)} points a metre (wanted ${n(scene.wantedPxPerM)}).`,
+        )
+        .join(" "),
+    short: (design) =>
+      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${n(scene.pxPerM)} points/m`).join("; "),
+  },
+  {
+    id: "energy",
+    label: "Energy a day",
+    figure: (design) => design.loads.designDailyWh,
+    say: (design, before) => {
+      const wh = n(design.loads.designDailyWh, 3);
+      const night = percent(design.loads.nightShareFrac);
+      return before === null
+        ? `The post asks for about ${wh} Wh a day, ${night} of it in the dark. What you have not said yet is assumed.`
+        : `The post now asks for ${wh} Wh a day, ${night} of it in the dark (before: ${n(Number(before), 3)} Wh).`;
+    },
+    short: (design) => `${n(design.loads.designDailyWh, 3)} Wh`,
+  },
+  {
+    id: "battery",
+    label: "Battery",
+    figure: (design) => (design.battery === null ? null : bankText(design)),
+    say: (design) => {
+      const bank = there(design.battery);
+      return `Battery: ${bankText(design)} for ${n(bank.autonomyDays)} days without sun.`;
+    },
+    short: bankText,
+  },
+  {
+    id: "array",
+    label: "Panels",
+    figure: (design) => (design.array === null || design.array.panels === 0 ? null : arrayText(design)),
+    say: (design) =>
+      `Panels: ${arrayText(design)}; the sums ask for ${n(there(design.array).requiredW, 3)} W, margin included.`,
+    short: arrayText,
+  },
+  {
+    id: "link",
+    label: "Link",
+    figure: (design) => {
+      const radio = design.link?.radio;
+      return radio
+        ? `${radio.carriesPicture} ${Math.round(radio.fadeMarginDb)} ${Math.round(radio.availableMbps)}`
+        : null;
+    },
+    say: (design) => {
+      const link = there(design.link);
+      const radio = there(link.radio);
+      return radio.carriesPicture
+        ? `The radio link carries ${n(radio.availableMbps)} Mbit/s with ${n(radio.fadeMarginDb)} dB to spare; the picture needs ${n(link.needMbps)}.`
+        : `The radio link does not carry the picture yet: ${n(radio.availableMbps)} Mbit/s, and ${n(link.needMbps)} are needed.`;
+    },
+    short: (design) => {
+      const radio = there(there(design.link).radio);
+      return `${n(radio.availableMbps)} Mbit/s, ${n(radio.fadeMarginDb)} dB margin`;
+    },
+  },
+  {
+    id: "mast",
+    label: "Mast",
+    figure: (design) => design.mounting.tube?.name ?? null,
+    say: (design) => {
+      const { tube, mastHeightM, totalForceN } = design.mounting;
+      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground; the wind pushes with up to ${n(totalForceN)} N.`;
+    },
+    short: (design) => `${there(design.mounting.tube).name}, ${n(design.mounting.mastHeightM)} m`,
+  },
+  {
+    id: "footing",
+    label: "Footing",
+    figure: (design) => {
+      const footing = design.mounting.footing;
+      return footing ? Math.round(footing.depthM * 20) / 20 : null;
+    },
+    say: (design) => {
+      const footing = there(design.mounting.footing);
+      return footing.mustRedesign
+        ? "Footing: deeper than a simple hole can be. This mast needs an engineer, a smaller panel or another place."
+        : `Footing: a hole ${n(footing.depthM)} m deep and ${n(footing.diameterM)} m wide, ${footing.bags25Kg} bags of concrete (25 kg).`;
+    },
+    short: (design) => `${n(there(design.mounting.footing).depthM)} m deep`,
+  },
+  {
+    id: "cost",
+    label: "Cost of parts",
+    figure: (design) => (design.money.highTotal > 0 ? design.money.highTotal : null),
+    step: 25,
+    say: (design) => {
+      const { lowTotal, highTotal, currency } = design.money;
+      return `Parts cost about ${n(lowTotal)} to ${n(highTotal)} ${currency} (typical prices, from memory).`;
+    },
+    short: (design) => `${n(design.money.lowTotal)} to ${n(design.money.highTotal)} ${design.money.currency}`,
+  },
+];

@@ -1,0 +1,39 @@
+/**
+ * Judgement behind the stand-ins that depend on the place: what to assume of snow, frost and wind until somebody looks.
+ * All of it errs on the safe side and is common practice without a source, except where said.
+ */
+
+/**
+ * Weeks a year to assume that snow lies on a steep panel.
+ *
+ * @param coldestMonthC  mean of the coldest month
+ * @returns weeks, 0 to 8
+ * @source common practice, no source
+ */
+export function snowWeeksAssumed(coldestMonthC: number): number {
+  if (coldestMonthC < -10) return 8;
+  if (coldestMonthC < -4) return 5;
+  if (coldestMonthC < 0) return 3;
+  return coldestMonthC < 2 ? 1 : 0;
+}
+
+/** Does the place get cold enough that snow on the panel must be asked about? */
+export function isSnowLikely(coldestMonthC: number): boolean {
+  return snowWeeksAssumed(coldestMonthC) > 0;
+}
+
+/**
+ * Frost depth to assume until the building office has been asked.
+ *
+ * @param coldestMonthC  mean of the coldest month
+ * @returns metres, 0 to 2
+ * @source common practice, no source: about 0.3 m where the coldest month just freezes, 0.1 m more for each kelvin below
+ */
+export function frostDepthAssumedM(coldestMonthC: number): number {
+  if (coldestMonthC >= 4) return 0;
+  const depthM = coldestMonthC >= 0 ? 0.3 : 0.3 + 0.1 * -coldestMonthC;
+  return Math.min(2, Math.round(depthM * 10) / 10);
+}
+
+/** Gust to assume until a code map has been read: high for most inland places, low for a hurricane coast. From memory. */
+export const gustAssumedMPerS = 50;
