@@ -71,6 +71,8 @@ export interface Sun {
   readonly summerTiltDeg: number | null;
   /** Hours of daylight on the mean day of each month. */
   readonly daylightHByMonth: ByMonth;
+  /** Local clock time less solar time, hours: schedules by the clock are moved by it. */
+  readonly clockMinusSolarH: number;
   /** Share of each month in which snow lies on the panel (already taken off the irradiation). */
   readonly snowFracByMonth: ByMonth;
   /** Month with the lowest ratio of sun on the panel to energy asked, among those in which the post runs; 0 = January. */

@@ -1,0 +1,34 @@
+/** How a panel on a post is set up, and what snow takes from it. */
+import { clamp, sum } from "../../core/numerics/index.ts";
+import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
+import type { ByMonth } from "../design.ts";
+
+/** Flatter glass keeps its dirt. @source common practice, no source: at least 10 to 15 degrees */
+export const LEAST_TILT_DEG = 15;
+
+/** @source common practice, no source; fresh snow reflects more, which is not counted on */
+export const ALBEDO = 0.2;
+
+/** Snow is spread over the months whose mean is below this, and over the three coldest at least. @source judgement */
+export const SNOW_MONTH_TEMP_C = 1;
+
+/** Even in the snowiest month the panel is taken to be bare for a tenth of the days. @source judgement */
+export const MOST_SNOW_FRAC = 0.9;
+
+/**
+ * Share of each month in which snow lies on the panel, from the weeks a year the builder named.
+ * @source judgement: the weeks spread evenly over the frost months
+ */
+export function snowFracByMonth(winter: {
+  readonly snowWeeks: number;
+  readonly meanTempCByMonth: ByMonth;
+}): ByMonth {
+  const { snowWeeks, meanTempCByMonth } = winter;
+  if (snowWeeks <= 0) return meanTempCByMonth.map(() => 0);
+  const thirdColdestC = meanTempCByMonth.toSorted((a, b) => a - b)[2]!;
+  const limitC = Math.max(SNOW_MONTH_TEMP_C, thirdColdestC);
+  const isSnowy = meanTempCByMonth.map((tempC) => tempC <= limitC);
+  const days = sum(MEAN_DAY_BY_MONTH.map((month, i) => (isSnowy[i] ? month.days : 0)));
+  const frac = clamp((snowWeeks * 7) / days, 0, MOST_SNOW_FRAC);
+  return isSnowy.map((snowy) => (snowy ? frac : 0));
+}
