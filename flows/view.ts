@@ -4,7 +4,7 @@ import { placeTopic } from "./place.ts";
 const purpose = choice({
   label: "What to tell apart",
   ask: "What must you be able to tell from the picture?",
-  hint: "Imagine looking at it a week later: what do you need to know?",
+  hint: "Imagine looking at it a week later, when something has happened.",
   why: "It sets how many picture points each metre of the scene must have, and so the lens and the camera.",
   how: "Think of where the picture ends up. On the sofa, the first two will do. In court, only the last.",
   options: [

@@ -50,7 +50,8 @@ export const lifting = (what: string, weight: string, people: number): string =>
 export const radioExposure = (distance: string): string =>
   `Do not stand in front of the transmitting antenna within ${distance} while it is on, and switch it off before you work there.`;
 
-export const thunder = "Stop at the first thunder and stay away from the mast until half an hour after the last.";
+export const thunder =
+  "Stop at the first thunder and stay away from the mast until half an hour after the last.";
 
 export const localCodes =
   "Electrical, building and radio rules differ from place to place. These lists do not replace them: where your rules ask for a licensed electrician or an engineer, let them do it or check it. The makers' instructions come before these lists.";
