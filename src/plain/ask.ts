@@ -1,0 +1,107 @@
+/**
+ * The short questions round the interview: which brief, a name, a confirmation. Two ways to put them, one for a
+ * terminal and one line by line; never in a process that also draws the chat screen, since the two cannot hand the
+ * keyboard to each other.
+ */
+import type { Writable } from "node:stream";
+import { asciiText } from "./ascii.ts";
+import type { Lines } from "./lines.ts";
+
+export interface AskedChoice<T> {
+  readonly value: T;
+  readonly label: string;
+}
+
+/** null from any of them: the builder left (Ctrl-C, or the input ended). */
+export interface Asker {
+  choose<T>(ask: string, choices: readonly AskedChoice<T>[]): Promise<T | null>;
+  /** `refuses` returns what is wrong with a text, or null. */
+  text(
+    ask: string,
+    about: { readonly suggested: string; readonly refuses: (text: string) => string | null },
+  ): Promise<string | null>;
+  confirm(ask: string): Promise<boolean | null>;
+}
+
+/** Sets the questions with the prompts of @inquirer/prompts. */
+export async function promptAsker(about: { readonly isAscii: boolean }): Promise<Asker> {
+  const { confirm, input, select } = await import("@inquirer/prompts");
+  // Our own signs: a caution-free typographic mark instead of the library's icons, and plain words for its keys.
+  const mark = about.isAscii ? "-" : "–";
+  const theme = { prefix: { idle: mark, done: mark } };
+  const orLeft = async <T>(asked: Promise<T>): Promise<T | null> => {
+    try {
+      return await asked;
+    } catch (error) {
+      if (error instanceof Error && (error.name === "ExitPromptError" || error.name === "AbortPromptError"))
+        return null;
+      throw error;
+    }
+  };
+  return {
+    choose: (ask, choices) =>
+      orLeft(
+        select({
+          message: ask,
+          choices: choices.map(({ value, label }) => ({ value, name: label })),
+          theme: { ...theme, icon: { cursor: about.isAscii ? "=" : "═" } },
+        }),
+      ),
+    text: (ask, { suggested, refuses }) =>
+      orLeft(
+        input({ message: ask, default: suggested, validate: (text) => refuses(text.trim()) ?? true, theme }),
+      ),
+    confirm: (ask) => orLeft(confirm({ message: ask, default: false, theme })),
+  };
+}
+
+/** Sets the same questions line by line: numbered choices, nothing redrawn, no escape sequence. */
+export function lineAsker(about: {
+  readonly lines: Lines;
+  readonly output: Writable;
+  readonly isAscii: boolean;
+  readonly interrupted: AbortSignal;
+}): Asker {
+  const write = (text: string): void => {
+    about.output.write(about.isAscii ? asciiText(text) : text);
+  };
+  const askLine = async (prompt: string): Promise<string | null> => {
+    write(prompt);
+    const line = await about.lines.next(about.interrupted);
+    if (line === null) write("\n");
+    return line === null ? null : line.trim();
+  };
+  return {
+    async choose(ask, choices) {
+      write(`${ask}\n`);
+      for (const [index, { label }] of choices.entries()) write(`${index + 1}. ${label}\n`);
+      for (;;) {
+        const line = await askLine("Number: ");
+        if (line === null) return null;
+        const chosen =
+          choices[Number(line) - 1] ??
+          choices.find(({ label }) => label.toLowerCase() === line.toLowerCase());
+        if (chosen !== undefined) return chosen.value;
+        write(`Type a number from 1 to ${choices.length}.\n`);
+      }
+    },
+    async text(ask, { suggested, refuses }) {
+      for (;;) {
+        const line = await askLine(suggested === "" ? `${ask} ` : `${ask} Enter alone takes ${suggested}. `);
+        if (line === null) return null;
+        const text = line === "" ? suggested : line;
+        const refusal = refuses(text);
+        if (refusal === null) return text;
+        write(`${refusal}\n`);
+      }
+    },
+    async confirm(ask) {
+      for (;;) {
+        const line = await askLine(`${ask} Type yes or no: `);
+        if (line === null) return null;
+        if (/^y(es)?$/i.test(line)) return true;
+        if (/^no?$/i.test(line)) return false;
+      }
+    },
+  };
+}

@@ -1,0 +1,1 @@
+export { type ChatRun, runChat } from "./run-chat.tsx";
