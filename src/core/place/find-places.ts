@@ -1,5 +1,5 @@
 import { countriesCalled } from "./countries.ts";
-import { editDistance } from "./edit-distance.ts";
+import { distanceFrom } from "./edit-distance.ts";
 import { folded } from "./fold.ts";
 import type { PlaceIndex } from "./open-places.ts";
 import { type Place, placeInRow, populationInRow } from "./place.ts";
@@ -17,8 +17,8 @@ interface Spot {
 }
 
 /**
- * Places that a typed text may mean, the likeliest first: exact names, then names that begin so, then names one slip of
- * the keys away (two from eight letters on); among equals the largest first, or, with `near`, the larger and nearer.
+ * Places that a typed text may mean, the likeliest first: exact names, then names that begin so, then, if nothing has
+ * that very name, names one slip of the keys away (two from eight letters on); among equals the largest first, or, with `near`, the larger and nearer.
  *
  * "Name, Region", "Name, Country", "Name, CC" and "Name, Region, Country" narrow the search; a region or country also
  * counts without the comma when nothing is called by the whole text.
@@ -77,7 +77,8 @@ function rowsCalled(asked: {
       if (row.match === "exact") found.set(row.row, "exact");
     }
   }
-  if (found.size < atMost && name.length >= 4) {
+  const isNamed = [...found.values()].includes("exact");
+  if (!isNamed && found.size < atMost && name.length >= 4) {
     for (const row of rowsNearMiss(index, name, isAllowed)) if (!found.has(row)) found.set(row, "near-miss");
   }
   return found;
@@ -136,22 +137,23 @@ function* rowsNearMiss(
   isAllowed: (row: number) => boolean,
 ): Generator<number> {
   const atMost = name.length >= 8 ? 2 : 1;
+  const distance = distanceFrom({ word: name, atMost });
   for (let row = 0; row < index.count; row++) {
     if (!isAllowed(row)) continue;
     const end = index.foldedAt[row + 1]!;
-    for (let from = index.foldedAt[row]! + 1; from < end; ) {
-      const bar = index.folded.indexOf("|", from);
-      const to = bar < 0 || bar > end ? end : bar;
-      if (Math.abs(to - from - name.length) <= atMost) {
-        if (editDistance({ from: name, to: index.folded.slice(from, to), atMost }) <= atMost) {
-          yield row;
-          break;
-        }
+    let from = index.foldedAt[row]! + 1;
+    for (let to = from; to <= end; to++) {
+      if (to < end && index.folded.charCodeAt(to) !== BAR) continue;
+      if (distance(index.folded, from, to) <= atMost) {
+        yield row;
+        break;
       }
       from = to + 1;
     }
   }
 }
+
+const BAR = "|".charCodeAt(0);
 
 /** For each region 1 when every narrowing word fits it or its country; undefined when nothing narrows. */
 function allowedRegions(index: PlaceIndex, narrowing: readonly string[]): Uint8Array | undefined {
