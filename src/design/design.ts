@@ -1,5 +1,6 @@
 /**
- * Everything computed from a brief: never saved, always derivable. One interface a stage, in the order of the chain.
+ * Everything computed from a brief: never saved, always derivable. One interface a stage; a stage rests only on those
+ * named before it in stageNames.
  * A stage is null where what it needs is not known (no place, no radio); `provisional` names the stages that rest on
  * questions still open.
  */
@@ -13,10 +14,10 @@ export const stageNames = [
   "loads",
   "battery",
   "array",
-  "wiring",
+  "view",
   "link",
   "mounting",
-  "view",
+  "wiring",
   "parts",
   "money",
 ] as const;
@@ -226,9 +227,15 @@ export interface PoeRun {
 export interface Wiring {
   readonly runs: readonly Run[];
   readonly poeRuns: readonly PoeRun[];
+  /** Prospective, at the bank's terminals; deliberately high. */
   readonly shortCircuitA: number;
+  readonly mainFuseKind: string;
+  /** What a fuse of that kind commonly breaks safely. */
   readonly mainFuseInterruptA: number;
+  /** In each string of panels; null where none is needed. */
   readonly stringFuseA: number | null;
+  /** At each string of blocks, where there are several; else null. */
+  readonly blockFuseA: number | null;
 }
 
 export interface Link {
@@ -269,6 +276,13 @@ export interface RadioPath {
   readonly sensitivityDbm: number;
   readonly fadeMarginDb: number;
   readonly wantedFadeMarginDb: number;
+  /** Of the far end's air time, by this post and the others that share it; above 0.5 there is no room for bursts. */
+  readonly airtimeFrac: number;
+  /** The band's own words, and who says so. */
+  readonly bandNotes: string;
+  readonly bandSource: string;
+  /** false: no fixed post may use it; "ask": depends on a licence or on a country not known here. */
+  readonly outdoorAllowed: boolean | "ask";
   readonly channelWidthMHz: number;
   readonly exposureDistanceM: number;
   readonly carriesPicture: boolean;
@@ -278,27 +292,40 @@ export interface Lift {
   readonly what: string;
   readonly weightKg: number;
   readonly people: number;
+  /** Too heavy for hands: lifting index above 3. */
+  readonly needsHoist: boolean;
 }
 
 export interface Mounting {
   /** As in the sun stage; null while the place is unknown. */
   readonly tiltDeg: number | null;
   readonly azimuthDeg: number | null;
+  /** A large array stands on a frame of its own beside the mast. */
+  readonly panelMount: "mast" | "ground frame";
+  /** Middle of the panels, of the camera, of the radio and of the box above ground. */
+  readonly panelHeightM: number;
+  readonly cameraHeightM: number;
+  readonly radioHeightM: number;
+  readonly boxHeightM: number;
   readonly mastHeightM: number;
   /** Above and below ground. */
   readonly tubeLengthM: number;
   readonly gustMPerS: number;
   readonly velocityPressurePa: number;
+  /** On the panels wherever they stand, 0.6 of the gust's (for checks against allowable stress and soil values). */
   readonly panelForceN: number;
+  /** On everything on the mast, the mast itself included where it is new; 0.6 of the gust's. */
   readonly totalForceN: number;
   readonly groundMomentNm: number;
-  /** null where a pole, wall or roof stands already. */
+  /** null where a pole, wall or roof stands already. Where isEnough is false the figures are the stoutest tube's. */
   readonly tube: {
     readonly name: string;
     readonly outsideMm: number;
     readonly wallMm: number;
     readonly stressShareFrac: number;
     readonly tipDeflectionM: number;
+    readonly weightKg: number;
+    readonly isEnough: boolean;
   } | null;
   readonly footing: {
     readonly depthM: number;
@@ -308,7 +335,18 @@ export interface Mounting {
     readonly bags25Kg: number;
     readonly mustRedesign: boolean;
   } | null;
+  readonly box: {
+    /** On the mast, or on the ground at its foot where the bank is too heavy to hang. */
+    readonly stands: "mast" | "ground";
+    /** Least inside volume for bank, controller, switch and fuses. */
+    readonly volumeL: number;
+    /** Over the air, from what is inside, behind a sun shield. */
+    readonly riseK: number;
+    /** Free opening low down and again high up; 0 for a battery that gives off no gas. */
+    readonly openingCm2: number;
+  };
   readonly lifts: readonly Lift[];
+  /** Level distance from the mast's foot to the nearest overhead line, at least. */
   readonly keepClearM: number;
 }
 
@@ -318,7 +356,12 @@ export interface SceneView {
   readonly wantedPxPerM: number;
   readonly focalLengthMm: number;
   readonly pixelsAcross: number;
+  readonly pixelsDown: number;
+  /** What the picture spans at the distance. */
   readonly sceneWidthM: number;
+  readonly fieldOfViewDeg: number;
+  /** The picture spans the asked width (a turning camera turns to it). */
+  readonly isWideEnough: boolean;
   readonly pxPerM: number;
   readonly isEnough: boolean;
   readonly bitrateMbps: number;

@@ -1,0 +1,113 @@
+import { sum } from "../../core/numerics/index.ts";
+import {
+  BITS_PER_PIXEL,
+  COMMON_FOCAL_LENGTHS_MM,
+  fieldOfViewDeg,
+  pickLens,
+  pixelDensityPxPerM,
+  sceneWidthM,
+  storageGB,
+  streamMbps,
+} from "../../core/view/index.ts";
+import type { Brief, Scene } from "../brief.ts";
+import type { Notes, SceneView, View } from "../design.ts";
+import { FRAMES_PER_S, OFFERED_SENSORS, TURNING_ZOOM_MM, wantedPxPerM } from "../practice/view.ts";
+
+/** For each scene the lens and the pixels that show what is asked, and what the pictures weigh. */
+export function viewStage(brief: Brief): View {
+  const cameras = brief.loads.devices.filter(({ kind }) => kind === "camera");
+  const framesPerS = FRAMES_PER_S[brief.view.smoothness.value];
+  const scenes = brief.view.scenes.map((scene, i): SceneView => {
+    const seen = scene.kind.value === "turning" ? turningView(scene) : fixedView(scene);
+    return {
+      ...seen,
+      name: cameras[i]?.name ?? `Scene ${i + 1}`,
+      purpose: scene.purpose.value,
+      wantedPxPerM: wantedPxPerM(scene.purpose.value),
+      bitrateMbps: streamMbps({
+        widthPx: seen.pixelsAcross,
+        heightPx: seen.pixelsDown,
+        framesPerS,
+        bitsPerPixel: BITS_PER_PIXEL.busy,
+      }),
+    };
+  });
+  const totalMbps = sum(scenes.map(({ bitrateMbps }) => bitrateMbps));
+  return {
+    scenes,
+    totalMbps,
+    storageGB: storageGB({ streamMbps: totalMbps, days: brief.view.keepDays.value }),
+  };
+}
+
+type Seen = Omit<SceneView, "name" | "purpose" | "wantedPxPerM" | "bitrateMbps">;
+
+/** The smallest sensor on which some lens spans the scene with enough pixels; the largest where none does. */
+function fixedView(scene: Scene): Seen {
+  const tried = OFFERED_SENSORS.map((sensor): Seen => {
+    const lens = pickLens({
+      sceneWidthM: scene.widthM.value,
+      distanceM: scene.distanceM.value,
+      sensorWidthMm: sensor.widthMm,
+      widthPx: sensor.widthPx,
+      focalLengthsMm: COMMON_FOCAL_LENGTHS_MM,
+      wantedPxPerM: wantedPxPerM(scene.purpose.value),
+    });
+    return {
+      focalLengthMm: lens.focalLengthMm,
+      pixelsAcross: sensor.widthPx,
+      pixelsDown: sensor.heightPx,
+      sceneWidthM: lens.sceneWidthM,
+      fieldOfViewDeg: lens.fieldOfViewDeg,
+      pxPerM: lens.pxPerM,
+      isEnough: lens.meetsDensity,
+      isWideEnough: lens.coversScene,
+    };
+  });
+  return tried.find((seen) => seen.isEnough && seen.isWideEnough) ?? tried.at(-1)!;
+}
+
+/** A turning camera zooms until the density is reached and turns to the rest of the scene. */
+function turningView(scene: Scene): Seen {
+  const { widthPx, heightPx, widthMm } = OFFERED_SENSORS[0]!;
+  const distanceM = scene.distanceM.value;
+  const neededMm = (wantedPxPerM(scene.purpose.value) * widthMm * distanceM) / widthPx;
+  const focalLengthMm = Math.min(
+    Math.max(Math.ceil(neededMm * 10) / 10, TURNING_ZOOM_MM.widest),
+    TURNING_ZOOM_MM.longest,
+  );
+  const lens = { sensorWidthMm: widthMm, focalLengthMm };
+  return {
+    focalLengthMm,
+    pixelsAcross: widthPx,
+    pixelsDown: heightPx,
+    sceneWidthM: sceneWidthM({ ...lens, distanceM }),
+    fieldOfViewDeg: fieldOfViewDeg(lens),
+    pxPerM: pixelDensityPxPerM({ ...lens, widthPx, distanceM }),
+    isEnough: neededMm <= TURNING_ZOOM_MM.longest,
+    isWideEnough: true,
+  };
+}
+
+export const viewNotes = {
+  scenes: {
+    what: "lens and pixels for each scene, what they show, and the stream they make",
+    formula:
+      "longest sold lens that spans the width; fewest pixels (1920, 2688 or 3840 across) with pixels x F / (sensor x distance) at least the density of the purpose; stream = pixels x frames x 0.12 bit",
+    inputs: ["brief.view.scenes", "brief.view.smoothness"],
+    source:
+      "densities: IEC/EN 62676-4:2014 (25, 62.5, 125, 250 px/m); bits per pixel of a busy scene in H.264: judgement from surveillance practice",
+  },
+  totalMbps: {
+    what: "all streams together",
+    formula: "sum over the scenes",
+    inputs: ["view.scenes"],
+    source: "arithmetic",
+  },
+  storageGB: {
+    what: "room for the days to be kept, as if every camera recorded day and night",
+    formula: "Mbit/s x 10.8 x days",
+    inputs: ["view.totalMbps", "brief.view.keepDays"],
+    source: "arithmetic: 1 Mbit/s for a day is 10.8 GB",
+  },
+} satisfies Notes<View>;
