@@ -94,7 +94,7 @@ const wholeSequence = /^\x1b(?:\[([\x30-\x3f]*[\x20-\x2f]*[\x40-\x7e])|O([\x40-\
 const begunSequence = /^\x1b(?:\[[\x30-\x3f]*[\x20-\x2f]*|O)?$/;
 
 function pastedKeys(text: string): readonly Key[] {
-  const line = text.replace(/[\r\n\t]+/g, " ").replace(/[\x00-\x1f\x7f-\x9f]/g, "");
+  const line = text.replace(/[\r\n\t]/g, " ").replace(/[\x00-\x1f\x7f-\x9f]/g, "");
   return line === "" ? [] : [{ name: "text", text: line }];
 }
 

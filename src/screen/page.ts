@@ -163,6 +163,8 @@ function scrolledTo(top: number, about: { readonly options: number; readonly sho
 }
 
 interface Parts {
+  /** The empty row that keeps the question apart from what was said. */
+  gap: number;
   position: number;
   ask: number;
   hint: number;
@@ -173,7 +175,7 @@ interface Parts {
 /** How many rows of each part are shown, so that all of them and the typed line stay within `most`. */
 function fittingParts(wanted: Parts, most: number): Parts {
   const parts = { ...wanted };
-  let excess = parts.position + parts.ask + parts.hint + parts.options + parts.footer + 2 - most;
+  let excess = parts.gap + parts.position + parts.ask + parts.hint + parts.options + parts.footer + 1 - most;
   const give = (part: keyof Parts, least: number): void => {
     const given = Math.max(0, Math.min(excess, parts[part] - least));
     parts[part] -= given;
@@ -183,6 +185,7 @@ function fittingParts(wanted: Parts, most: number): Parts {
   give("footer", 0);
   give("hint", 0);
   give("position", 0);
+  give("gap", 0);
   give("options", Math.min(wanted.options, 2));
   give("ask", 1);
   give("options", 0);
@@ -207,6 +210,7 @@ export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: n
   const most = Math.max(2, sheet.rows - 4);
   const fit = fittingParts(
     {
+      gap: 1,
       position: position.length,
       ask: ask.length,
       hint: hint.length,
@@ -244,7 +248,7 @@ export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: n
   ];
 
   const above = [
-    ruleRow(sheet),
+    ...(fit.gap > 0 ? [ruleRow(sheet)] : []),
     ...position.slice(0, fit.position),
     ...ask.slice(0, fit.ask),
     ...hint.slice(0, fit.hint),
