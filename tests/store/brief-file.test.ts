@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import { briefJsonSchema, foldersFrom, migrateBrief, readBriefText } from "../../src/store/index.ts";
+
+describe("migrations", () => {
+  // No version but the first exists yet, so the machinery is tried with planted steps.
+  const steps = [
+    (content: Readonly<Record<string, unknown>>) => ({
+      ...content,
+      schemaVersion: 2,
+      name: `${content.title}`,
+    }),
+    ({ title: _gone, ...content }: Readonly<Record<string, unknown>>) => ({ ...content, schemaVersion: 1 }),
+  ];
+
+  test("an old file goes through every step after its version, in order", () => {
+    const read = migrateBrief(
+      { schemaVersion: 1, title: "Gate", answers: {} },
+      { migrations: steps, newest: 3 },
+    );
+    expect(read).toMatchObject({ kind: "brief", file: { name: "Gate" } });
+  });
+
+  test("a file newer than the program is refused", () => {
+    expect(migrateBrief({ schemaVersion: 2, name: "x", answers: {} })).toEqual({ kind: "newer", version: 2 });
+  });
+
+  test.each([[null], [5], ["text"], [[]], [{}], [{ schemaVersion: "1" }], [{ schemaVersion: 0.5 }]])(
+    "%j is no brief, and the reason is said",
+    (content) => {
+      const read = migrateBrief(content);
+      expect(read.kind).toBe("damaged");
+      expect(read.kind === "damaged" && read.says.length).toBeGreaterThan(10);
+    },
+  );
+});
+
+describe("a brief written by hand", () => {
+  test("needs a version, a name and answers; a bare text is an answer", () => {
+    const read = readBriefText('\ufeff{"schemaVersion":1,"name":"Gate","answers":{"place.site":"Tromsø"}}');
+    expect(read).toEqual({
+      kind: "brief",
+      file: {
+        schemaVersion: 1,
+        name: "Gate",
+        currency: "USD",
+        topicVersions: {},
+        answers: { "place.site": "Tromsø" },
+      },
+    });
+  });
+
+  test("names the field that is wrong", () => {
+    const read = readBriefText('{"schemaVersion":1,"name":"Gate","currency":"euro","answers":{}}');
+    expect(read).toEqual({ kind: "damaged", says: "currency: three capital letters, such as EUR" });
+  });
+});
+
+test("the schema names the known questions, and repeated ones by pattern", () => {
+  const schema = briefJsonSchema([
+    { id: "place.site", description: "Where is the post?" },
+    { id: "loads.device.N.kind", description: "What is it?" },
+  ]) as {
+    properties: { answers: { properties: object; patternProperties: object; additionalProperties: boolean } };
+  };
+  const { answers } = schema.properties;
+  expect(Object.keys(answers.properties)).toEqual(["place.site"]);
+  const [pattern] = Object.keys(answers.patternProperties);
+  expect("loads.device.12.kind").toMatch(new RegExp(pattern!));
+  expect("loads.device.0.kind").not.toMatch(new RegExp(pattern!));
+  expect(answers.additionalProperties).toBe(false);
+});
+
+describe("where things are kept", () => {
+  const home = "/home/ada";
+  // XDG Base Directory Specification 0.8 for Linux; Apple's File System Programming Guide and Microsoft's known folders
+  // for the others (both from memory).
+  test("Linux follows the XDG base directories", () => {
+    expect(foldersFrom({}, { platform: "linux", home })).toEqual({
+      data: "/home/ada/.local/share/mastwright",
+      settings: "/home/ada/.config/mastwright",
+    });
+    expect(foldersFrom({ XDG_DATA_HOME: "/d", XDG_CONFIG_HOME: "/c" }, { platform: "linux", home })).toEqual({
+      data: "/d/mastwright",
+      settings: "/c/mastwright",
+    });
+  });
+  test("macOS and Windows have their own", () => {
+    expect(foldersFrom({}, { platform: "darwin", home }).data).toBe(
+      "/home/ada/Library/Application Support/mastwright",
+    );
+    expect(foldersFrom({ LOCALAPPDATA: "/l", APPDATA: "/r" }, { platform: "win32", home })).toEqual({
+      data: "/l/mastwright/Data",
+      settings: "/r/mastwright/Config",
+    });
+  });
+  test("MASTWRIGHT_HOME beats them all", () => {
+    for (const platform of ["linux", "darwin", "win32"]) {
+      expect(foldersFrom({ MASTWRIGHT_HOME: "/own", XDG_DATA_HOME: "/d" }, { platform, home })).toEqual({
+        data: "/own",
+        settings: "/own",
+      });
+    }
+  });
+});
