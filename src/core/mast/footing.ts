@@ -92,8 +92,9 @@ export interface Embedment {
 /**
  * Depth of a post's footing against wind.
  *
- * The allowable pressure grows with the depth sought, so the depth is found by halving an interval. Frozen-and-thawed
- * or loose soil on top carries nothing: its thickness is added to the hole and to the lever of the wind.
+ * The allowable pressure grows with the depth sought (to the cap), so the depth is found by halving an interval.
+ * Frozen-and-thawed or loose soil on top carries nothing: its thickness is added to the hole and to the lever of the
+ * wind.
  *
  * @returns m; kind "redesign" where the rule's depth passes 12 ft (3.66 m)
  * @accuracy the rule is for stiff posts in undisturbed soil; the interval is closed to 0.1 mm
@@ -119,11 +120,12 @@ export function embedment({
   );
   const heightM = resultantHeightM + uncountedTopM;
   const rateKPaPerM = lateralKPaPerM * (acceptsShift ? 2 : 1);
+  const pressureKPa = (depthM: number): number => (rateKPaPerM * Math.min(depthM, EMBEDMENT_CAP_M)) / 3;
   const needM = (depthM: number): number =>
-    embedmentAtPressureM({ forceN, heightM, diameterM, lateralKPa: (rateKPaPerM * depthM) / 3 });
+    embedmentAtPressureM({ forceN, heightM, diameterM, lateralKPa: pressureKPa(depthM) });
   // The need falls as the depth grows, so there is one crossing. 0.01 m keeps the pressure above zero.
   let lowM = 0.01;
-  let highM = 100;
+  let highM = 1000;
   while (highM - lowM > 1e-4) {
     const midM = (lowM + highM) / 2;
     if (needM(midM) > midM) lowM = midM;
@@ -134,7 +136,7 @@ export function embedment({
     soundDepthM: highM,
     uncountedTopM,
     depthM: highM + uncountedTopM,
-    lateralKPa: (rateKPaPerM * highM) / 3,
+    lateralKPa: pressureKPa(highM),
   };
 }
 
