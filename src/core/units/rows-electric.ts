@@ -108,7 +108,7 @@ export const GAIN: readonly UnitRow[] = [
     plural: "decibels over isotropic",
     toBase: 1,
     // Data sheets that say only "dB" for an antenna nearly always mean dBi (common practice, no source).
-    typed: ["db", "decibel", "decibels"],
+    typed: ["dB", "decibel", "decibels"],
     source: DEFINITION,
   },
   {
@@ -128,7 +128,7 @@ export const LEVEL: readonly UnitRow[] = [
     singular: "decibel-milliwatt",
     plural: "decibel-milliwatts",
     toBase: 1,
-    typed: ["db", "decibel", "decibels", "decibel milliwatts"],
+    typed: ["dB", "decibel", "decibels", "decibel milliwatts"],
     source: DEFINITION,
   },
   {
