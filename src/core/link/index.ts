@@ -8,7 +8,14 @@ export {
   permittedLeanDeg,
   polarisationLossDb,
 } from "./antenna.ts";
+export { type Availability, availability, type LinkClimate, outageHPerYear } from "./availability.ts";
 export { eirpDbm, levelV, linkBudget } from "./budget.ts";
+export {
+  type BullingtonLoss,
+  bullingtonLoss,
+  type ProfilePoint,
+  type TerrainPath,
+} from "./bullington.ts";
 export {
   type ClearingHeights,
   type Obstacle,
@@ -21,6 +28,14 @@ export {
 } from "./clearance.ts";
 export { aimTiltDeg, earthBulgeM, effectiveEarthRatio, MEDIAN_K, radioHorizonM } from "./earth.ts";
 export {
+  deygoutLossDb,
+  dominantEdgeCorrectionDb,
+  doubleEdgeCorrectionDb,
+  type EdgePath,
+  type EdgePoint,
+  epsteinPetersonLossDb,
+} from "./edges.ts";
+export {
   CLOSEST_APPROACH_M,
   exposureDistanceM,
   PUBLIC_LIMIT_W_PER_M2,
@@ -29,9 +44,30 @@ export {
 } from "./exposure.ts";
 export { freeSpaceLossDb, wavelengthM } from "./free-space.ts";
 export { fresnelRadiusM } from "./fresnel.ts";
+export { type Air, gasDbPerKm, gasLossDb } from "./gas.ts";
 export { averageTerrainLossDb, knifeEdgeLossDb, knifeEdgeV } from "./knife-edge.ts";
 export type { ChannelWidthMHz, RadioStandard, WifiStandard } from "./modulation-tables.ts";
+export {
+  barnettVigantsFrac,
+  type MultipathPath,
+  multipathExceededFrac,
+  multipathOccurrenceByMapFrac,
+  multipathOccurrenceFrac,
+  multipathOccurrenceQuickFrac,
+  yearFromWorstMonthFrac,
+} from "./multipath.ts";
+export { type DiffractionMethod, type ObstacleLoss, obstacleLoss } from "./obstacle-loss.ts";
 export { CHECK_RULES, type PowerLimit, type RadioBand } from "./radio-band.ts";
+export { POLARISATION_TILT_DEG, rainCoefficients, rainDbPerKm } from "./rain.ts";
+export {
+  type RainOutage,
+  type RainPath,
+  rainDistanceRatio,
+  rainExceededDb,
+  rainOutage,
+  rainPathLossDb,
+  rainScaledDb,
+} from "./rain-path.ts";
 export {
   type AirInterface,
   bestRate,
@@ -55,3 +91,4 @@ export {
   VIDEO_SHARE_FRAC,
   wiredPortMbps,
 } from "./throughput.ts";
+export { treeLossDb, woodGammaDbPerM, woodLossDb, woodMaxDb } from "./vegetation.ts";
