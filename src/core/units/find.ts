@@ -47,6 +47,7 @@ function plainForm(text: string): string {
     .replace(/[’′]/g, "'")
     .replace(/''|[“”″]/g, '"')
     .replace(/[·⋅]/g, " ")
+    .replace(/\bsq\./gi, "sq")
     .replace(/\bper\b(?!\s*cent)/gi, "/")
     .replace(/\s*\/\s*/g, "/")
     .replace(/°\s+/g, "°")

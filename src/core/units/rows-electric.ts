@@ -5,7 +5,7 @@
 import { DEFINITION, SI, SP811, type UnitRow } from "./unit.ts";
 
 export const POWER: readonly UnitRow[] = [
-  { symbol: "W", singular: "watt", plural: "watts", toBase: 1, typed: ["wt"], source: SI },
+  { symbol: "W", singular: "watt", plural: "watts", toBase: 1, typed: [], source: SI },
   { symbol: "mW", singular: "milliwatt", plural: "milliwatts", toBase: 1e-3, typed: [], source: SI },
   { symbol: "kW", singular: "kilowatt", plural: "kilowatts", toBase: 1e3, typed: [], source: SI },
   // Nobody plants a megawatt on a post: it is here so that "MW" is never taken for a milliwatt.
@@ -26,7 +26,7 @@ export const ENERGY: readonly UnitRow[] = [
     singular: "kilowatt-hour",
     plural: "kilowatt-hours",
     toBase: 1e3,
-    typed: ["kilowatt hour", "kilowatt hours", "kilowatthours", "kW h", "kwhr", "units of electricity"],
+    typed: ["kilowatt hour", "kilowatt hours", "kilowatthours", "kW h", "kwhr"],
     source: DEFINITION,
   },
   {
@@ -75,7 +75,7 @@ export const VOLTAGE: readonly UnitRow[] = [
     singular: "volt",
     plural: "volts",
     toBase: 1,
-    typed: ["vdc", "v dc", "volts dc", "volt dc", "vlt"],
+    typed: ["vdc", "v dc", "volts dc", "volt dc"],
     source: SI,
   },
   { symbol: "mV", singular: "millivolt", plural: "millivolts", toBase: 1e-3, typed: [], source: SI },

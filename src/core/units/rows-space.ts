@@ -39,12 +39,12 @@ export const LENGTH: readonly UnitRow[] = [
     singular: "foot",
     plural: "feet",
     toBase: 0.3048,
-    typed: ["'", "foots", "fts"],
+    typed: ["'"],
     source: SP811,
   },
   { symbol: "in", singular: "inch", plural: "inches", toBase: 0.0254, typed: ['"', "ins"], source: SP811 },
   { symbol: "yd", singular: "yard", plural: "yards", toBase: 0.9144, typed: ["yds"], source: SP811 },
-  { symbol: "mi", singular: "mile", plural: "miles", toBase: 1609.344, typed: ["mls"], source: SP811 },
+  { symbol: "mi", singular: "mile", plural: "miles", toBase: 1609.344, typed: [], source: SP811 },
   {
     symbol: "steps",
     singular: "step",
@@ -177,7 +177,7 @@ export const COUNT: readonly UnitRow[] = [
     singular: "piece",
     plural: "pieces",
     toBase: 1,
-    typed: ["pcs", "pc", "items", "item", "off"],
+    typed: ["pcs", "pc", "items", "item"],
     source: DEFINITION,
   },
 ];

@@ -25,7 +25,7 @@ export const DURATION: readonly UnitRow[] = [
     source: SI_ACCEPTED,
   },
   { symbol: "h", singular: "hour", plural: "hours", toBase: 1, typed: ["hr", "hrs"], source: SI_ACCEPTED },
-  { symbol: "d", singular: "day", plural: "days", toBase: 24, typed: ["dy", "dys"], source: SI_ACCEPTED },
+  { symbol: "d", singular: "day", plural: "days", toBase: 24, typed: [], source: SI_ACCEPTED },
   {
     symbol: "weeks",
     singular: "week",
@@ -66,7 +66,7 @@ export const MASS: readonly UnitRow[] = [
     singular: "gram",
     plural: "grams",
     toBase: 0.001,
-    typed: ["gr", "gramme", "grammes"],
+    typed: ["gramme", "grammes"],
     source: SI,
   },
   { symbol: "lb", singular: "pound", plural: "pounds", toBase: POUND_KG, typed: ["lbs"], source: SP811 },
@@ -211,6 +211,14 @@ export const IRRADIATION: readonly UnitRow[] = [
     source: DEFINITION,
   },
   {
+    symbol: "kWh/m2 a month",
+    singular: "kilowatt-hour per square metre a month",
+    plural: "kilowatt-hours per square metre a month",
+    toBase: 12 / 365,
+    typed: ["kWh/m2/month", "kWh/m2/mo", "kWh/m2 month", "kWh a month", "kWh/month"],
+    source: `a month is a twelfth of the 365-day year, ${PRACTICE}`,
+  },
+  {
     symbol: "MJ/m2 a day",
     singular: "megajoule per square metre a day",
     plural: "megajoules per square metre a day",
@@ -226,7 +234,7 @@ export const SHARE: readonly UnitRow[] = [
     singular: "percent",
     plural: "percent",
     toBase: 0.01,
-    typed: ["per cent", "pct", "percents", "procent"],
+    typed: ["per cent", "pct", "percents"],
     source: DEFINITION,
   },
   {
