@@ -1,7 +1,7 @@
 /** Exact conversions for tables that are printed in American units. */
 export const M_PER_FT = 0.3048;
 export const MM_PER_IN = 25.4;
-export const M3_PER_FT3 = M_PER_FT ** 3;
+const M3_PER_FT3 = M_PER_FT ** 3;
 /** 47.8803 Pa in a pound per square foot. */
 export const KPA_PER_PSF = 0.0478803;
 

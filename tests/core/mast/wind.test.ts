@@ -64,6 +64,17 @@ describe("windLoad", () => {
   });
 });
 
+describe("velocityPressurePa", () => {
+  // The equation is a plain product: doubling the hill's factor doubles the pressure, doubling the wind quadruples it.
+  it("goes with the hill's factor and with the square of the wind", () => {
+    const at = { windMPerS: 30, exposure: "C", heightM: 6, directionalityFactor: 0.9 } as const;
+    const herePa = velocityPressurePa(at);
+    near(velocityPressurePa({ ...at, topographicFactor: 2 }), 2 * herePa, { within: 1e-9 });
+    near(velocityPressurePa({ ...at, windMPerS: 60 }), 4 * herePa, { within: 1e-9 });
+    near(velocityPressurePa({ ...at, directionalityFactor: 1 }), herePa / 0.9, { within: 1e-9 });
+  });
+});
+
 describe("exposure", () => {
   it("never falls with height, and holds still below 15 ft", () => {
     fc.assert(
