@@ -16,6 +16,9 @@ export type RainPath = {
 const LEAST_FRAC = 1e-5;
 const MOST_FRAC = 1e-2;
 
+/** Less than this is no rain: the tiniest rates would only make tiny numbers. */
+const DRY_MM_PER_H = 1e-3;
+
 /**
  * Rain attenuation exceeded during 0.01 % of an average year (53 minutes).
  *
@@ -29,14 +32,14 @@ const MOST_FRAC = 1e-2;
 export function rainPathLossDb(path: RainPath): number {
   const km = within("distanceM", path.distanceM, 1, 60_000) / 1000;
   const rainMmPerH = within("rainMmPerH", path.rainMmPerH, 0, 300);
-  if (rainMmPerH === 0 || within("frequencyMHz", path.frequencyMHz, 300, 100_000) < 1000) return 0;
+  if (rainMmPerH < DRY_MM_PER_H || within("frequencyMHz", path.frequencyMHz, 300, 100_000) < 1000) return 0;
   return rainDbPerKm(path) * km * rainDistanceRatio({ ...path, rainMmPerH });
 }
 
 /**
  * Effective over real length of a path in rain that falls unevenly.
  *
- * @param path  see {@link RainPath}; some rain, and 1000 MHz or more
+ * @param path  see {@link RainPath}; at least 0.001 mm/h and 1000 MHz
  * @returns ratio, at most 2.5
  * @throws RangeFault outside the ranges of {@link RainPath}
  * @source Recommendation ITU-R P.530-17/-18 clause 2.4.1, distance factor r
@@ -44,7 +47,7 @@ export function rainPathLossDb(path: RainPath): number {
 export function rainDistanceRatio(path: RainPath): number {
   const km = within("distanceM", path.distanceM, 1, 60_000) / 1000;
   const gigahertz = within("frequencyMHz", path.frequencyMHz, 1000, 100_000) / 1000;
-  const rainMmPerH = within("rainMmPerH", path.rainMmPerH, 1e-6, 300);
+  const rainMmPerH = within("rainMmPerH", path.rainMmPerH, DRY_MM_PER_H, 300);
   const { alpha } = rainCoefficients(path);
   const shrink =
     0.477 * km ** 0.633 * rainMmPerH ** (0.073 * alpha) * gigahertz ** 0.123 -

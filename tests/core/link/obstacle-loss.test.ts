@@ -1,0 +1,212 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  knifeEdgeLossDb,
+  type Obstacle,
+  obstacleLoss,
+  type Path,
+  straightGround,
+  treeLossDb,
+} from "../../../src/core/link/index.ts";
+import { near } from "../../helpers/near.ts";
+
+const path: Path = {
+  distanceM: 5000,
+  nearHeightM: 10,
+  farHeightM: 10,
+  frequencyMHz: 5800,
+  k: 4 / 3,
+  obstacles: [],
+};
+
+/** The bulge that the Earth adds 2 km from one end and 3 km from the other: 2 x 3/16.989 = 0.353 m, worked by hand. */
+const BULGE_M = 6 / 16.989;
+const ridge = (aboveLineM: number): Obstacle => ({
+  distanceFromNearM: 2000,
+  topM: 10 + aboveLineM - BULGE_M,
+  kind: "ridge",
+});
+
+/** How: worked by hand for F1 = 7.875 m from ITU-R P.526 equation 31. */
+describe("one ridge 2 km along a path of 5 km at 5.8 GHz", () => {
+  it.each([
+    [-2, 3.04],
+    [0, 6.03],
+    [5, 13.25],
+    [10, 18.18],
+  ])("%d m above the line costs %d dB", (aboveLineM, lossDb) => {
+    const found = obstacleLoss({ ...path, obstacles: [ridge(aboveLineM)] });
+    expect(found.method).toBe("single-edge");
+    near(found.lossDb, lossDb, { within: 0.01 });
+  });
+
+  it("well below the line costs nothing", () => {
+    expect(obstacleLoss({ ...path, obstacles: [ridge(-6)] })).toMatchObject({ lossDb: 0, method: "none" });
+  });
+});
+
+describe("which construction is used", () => {
+  it("nothing in the way", () => {
+    expect(obstacleLoss(path)).toEqual({
+      lossDb: 0,
+      diffractionDb: 0,
+      vegetationDb: 0,
+      method: "none",
+      throughIndices: [],
+    });
+  });
+
+  it("two ridges, three ridges, and ground", () => {
+    const at = (distanceFromNearM: number): Obstacle => ({ distanceFromNearM, topM: 15, kind: "ridge" });
+    expect(obstacleLoss({ ...path, obstacles: [at(1500), at(3500)] }).method).toBe("double-edge");
+    expect(obstacleLoss({ ...path, obstacles: [at(1500), at(2500), at(3500)] }).method).toBe("deygout");
+    const ground = straightGround({ distanceM: 5000, nearGroundM: 9, farGroundM: 9 });
+    expect(obstacleLoss({ ...path, obstacles: ground }).method).toBe("bullington");
+  });
+
+  it("ground far below does not turn one ridge into irregular ground", () => {
+    const ground = straightGround({ distanceM: 5000, nearGroundM: -10, farGroundM: -10 });
+    const found = obstacleLoss({ ...path, obstacles: [...ground, ridge(0)] });
+    expect(found.method).toBe("single-edge");
+    near(found.lossDb, 6.03, { within: 0.01 });
+  });
+
+  it("the same ridge named twice is charged once", () => {
+    const once = obstacleLoss({ ...path, obstacles: [ridge(3)] });
+    const twice = obstacleLoss({ ...path, obstacles: [ridge(3), { ...ridge(3), distanceFromNearM: 2010 }] });
+    near(twice.lossDb, once.lossDb, { within: 0.05 });
+  });
+});
+
+describe("trees", () => {
+  const trees = (aboveLineM: number, depthM: number): Obstacle => ({
+    ...ridge(aboveLineM),
+    kind: "trees",
+    depthM,
+  });
+
+  it("a thin hedge right across the path is passed through", () => {
+    const found = obstacleLoss({ ...path, obstacles: [trees(10, 2)] });
+    expect(found.throughIndices).toEqual([0]);
+    near(found.lossDb, treeLossDb({ frequencyMHz: 5800, depthM: 2 }), { within: 1e-9 });
+    expect(found.method).toBe("none");
+  });
+
+  it("a deep wood just touching the line is bent over", () => {
+    const found = obstacleLoss({ ...path, obstacles: [{ ...ridge(0), kind: "trees", depthM: 80 }] });
+    expect(found.throughIndices).toEqual([]);
+    expect(found.vegetationDb).toBe(0);
+    near(found.lossDb, 6.03, { within: 0.02 });
+  });
+
+  it("without a depth they count as an edge", () => {
+    const { depthM: _, ...noDepth } = trees(10, 2);
+    near(obstacleLoss({ ...path, obstacles: [noDepth] }).lossDb, 18.18, { within: 0.01 });
+  });
+
+  it("never cost more than bending over them, nor more than passing through", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -20, max: 60, noNaN: true }),
+        fc.double({ min: 0, max: 400, noNaN: true }),
+        fc.constantFrom(900, 2400, 5800, 24_125, 60_480),
+        (aboveLineM, depthM, frequencyMHz) => {
+          const through = trees(aboveLineM, depthM);
+          const found = obstacleLoss({ ...path, frequencyMHz, obstacles: [through] });
+          const opaque = obstacleLoss({
+            ...path,
+            frequencyMHz,
+            obstacles: [{ ...through, kind: "building" }],
+          });
+          expect(found.lossDb).toBeLessThanOrEqual(opaque.lossDb + 1e-9);
+          expect(found.lossDb).toBeLessThanOrEqual(treeLossDb({ frequencyMHz, depthM }) + 1e-9);
+        },
+      ),
+    );
+  });
+
+  it("among other obstacles, making trees opaque never makes the path better", () => {
+    fc.assert(
+      fc.property(obstacleLists, (obstacles) => {
+        const mixed = obstacleLoss({ ...path, obstacles });
+        const opaque = obstacleLoss({
+          ...path,
+          obstacles: obstacles.map((obstacle) =>
+            obstacle.kind === "trees" ? { ...obstacle, kind: "building" as const } : obstacle,
+          ),
+        });
+        expect(mixed.lossDb).toBeLessThanOrEqual(opaque.lossDb + 1e-9);
+      }),
+    );
+  });
+});
+
+const obstacleLists = fc.uniqueArray(
+  fc.record({
+    distanceFromNearM: fc.double({ min: 50, max: 4950, noNaN: true }),
+    topM: fc.double({ min: -20, max: 60, noNaN: true }),
+    kind: fc.constantFrom("ground" as const, "ridge" as const, "building" as const, "trees" as const),
+    depthM: fc.double({ min: 0, max: 60, noNaN: true }),
+  }),
+  { maxLength: 6, selector: (obstacle) => Math.round(obstacle.distanceFromNearM / 100) },
+);
+
+describe("laws", () => {
+  it("a finite loss, never a gain, for every mixture", () => {
+    fc.assert(
+      fc.property(obstacleLists, fc.integer({ min: 30, max: 300_000 }), (obstacles, frequencyMHz) => {
+        const found = obstacleLoss({ ...path, frequencyMHz, obstacles });
+        expect(Number.isFinite(found.lossDb)).toBe(true);
+        expect(found.lossDb).toBeGreaterThanOrEqual(0);
+        near(found.lossDb, found.diffractionDb + found.vegetationDb, { within: 1e-9 });
+      }),
+    );
+  });
+
+  it("reversing the path changes nothing", () => {
+    fc.assert(
+      fc.property(obstacleLists, fc.double({ min: 0, max: 40, noNaN: true }), (obstacles, farHeightM) => {
+        const there = obstacleLoss({ ...path, farHeightM, obstacles });
+        const back = obstacleLoss({
+          ...path,
+          nearHeightM: farHeightM,
+          farHeightM: path.nearHeightM,
+          obstacles: obstacles.map((obstacle) => ({
+            ...obstacle,
+            distanceFromNearM: path.distanceM - obstacle.distanceFromNearM,
+          })),
+        });
+        near(back.lossDb, there.lossDb, { within: 1e-3 });
+        expect(back.method).toBe(there.method);
+      }),
+    );
+  });
+
+  it("an opaque obstacle never costs less than its own edge alone", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -5, max: 40, noNaN: true }),
+        fc.double({ min: -5, max: 40, noNaN: true }),
+        (firstM, secondM) => {
+          const second: Obstacle = { distanceFromNearM: 3500, topM: 10 + secondM, kind: "building" };
+          const both = obstacleLoss({ ...path, obstacles: [ridge(firstM), second] });
+          const alone = obstacleLoss({ ...path, obstacles: [ridge(firstM)] });
+          expect(both.lossDb).toBeGreaterThanOrEqual(alone.lossDb - 1e-9);
+        },
+      ),
+    );
+  });
+
+  it("an edge below v = -0.78 costs nothing, and loss rises with v", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        (v, more) => {
+          if (v <= -0.78) expect(knifeEdgeLossDb(v)).toBe(0);
+          if (v + more <= 1e6) expect(knifeEdgeLossDb(v + more)).toBeGreaterThanOrEqual(knifeEdgeLossDb(v));
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,206 @@
+import { describe, expect, it } from "vitest";
+import {
+  bandsForOutdoorPointToPoint,
+  bandsOfRegion,
+  CHECK_RULES,
+  powerLimitDbm,
+  type RadioRegion,
+  regionOfCountry,
+} from "../../../src/core/link/index.ts";
+import { near } from "../../helpers/near.ts";
+
+const REGIONS: readonly RadioRegion[] = ["US", "CA", "EU", "UK", "AU", "NZ", "other"];
+
+function limitDbm(use: {
+  readonly id: string;
+  readonly gainDbi: number;
+  readonly widthMHz?: number;
+  readonly hasPowerControl?: boolean;
+}): number | undefined {
+  const band = REGIONS.flatMap(bandsOfRegion).find((row) => row.id === use.id)!;
+  return powerLimitDbm({ band, widthMHz: 20, ...use })?.eirpDbm;
+}
+
+/** Source: 47 CFR 15.255 as read in two places. How: worked by hand from 82 dBm less 2 dB per dBi below 51, at least 40. */
+describe("60 GHz outdoors in the United States, by antenna gain", () => {
+  it.each([
+    [30, 40],
+    [35, 50],
+    [38, 56],
+    [40, 60],
+    [42, 64],
+    [45, 70],
+    [51, 82],
+    [55, 82],
+    [10, 40],
+  ])("%d dBi: %d dBm EIRP", (gainDbi, eirpDbm) => {
+    expect(limitDbm({ id: "us-57000", gainDbi, widthMHz: 2160 })).toBe(eirpDbm);
+  });
+
+  it("38 dBi leaves 18 dBm into the antenna", () => {
+    const band = bandsOfRegion("US").find((row) => row.id === "us-57000")!;
+    expect(powerLimitDbm({ band, gainDbi: 38, widthMHz: 2160 })!.conductedDbm).toBe(18);
+  });
+});
+
+describe("United States, 47 CFR 15.247, 15.407 and 15.249", () => {
+  /** How: worked by hand, 30 - (G - 6)/3 into the antenna. */
+  it("2.4 GHz point-to-point gives up 1 dB for each 3 dB of gain", () => {
+    near(limitDbm({ id: "us-2400", gainDbi: 6 })!, 36, { within: 1e-9 });
+    near(limitDbm({ id: "us-2400", gainDbi: 24 })!, 30 + 24 - 6, { within: 1e-9 });
+  });
+
+  /** How: printed values: 53 dBm EIRP at 23 dBi, held there above. */
+  it("5150-5250 MHz: 53 dBm at 23 dBi and no more with more gain", () => {
+    near(limitDbm({ id: "us-5150", gainDbi: 23 })!, 53, { within: 1e-9 });
+    near(limitDbm({ id: "us-5150", gainDbi: 30 })!, 53, { within: 1e-9 });
+  });
+
+  it("5150-5250 MHz: 17 dBm/MHz holds a 10 MHz channel below the total", () => {
+    near(limitDbm({ id: "us-5150", gainDbi: 23, widthMHz: 10 })!, 50, { within: 1e-9 });
+  });
+
+  it("radar bands: 30 dBm EIRP, and below 500 mW without power control", () => {
+    near(limitDbm({ id: "us-5470", gainDbi: 23, hasPowerControl: true })!, 30, { within: 0.05 });
+    near(limitDbm({ id: "us-5470", gainDbi: 23 })!, 27, { within: 1e-9 });
+  });
+
+  it("5725-5850 MHz: any gain without reduction", () => {
+    near(limitDbm({ id: "us-5725", gainDbi: 30 })!, 60, { within: 1e-9 });
+  });
+
+  /** How: (E d)^2/30 worked by hand: 250 mV/m and 2500 mV/m at 3 m. */
+  it("24 GHz: the field strengths give 12.73 and 32.73 dBm", () => {
+    near(limitDbm({ id: "us-24000", gainDbi: 20 })!, 10 * Math.log10((0.25 * 3) ** 2 / 30) + 30, {
+      within: 0.02,
+    });
+    near(limitDbm({ id: "us-24050", gainDbi: 33 })!, 10 * Math.log10((2.5 * 3) ** 2 / 30) + 30, {
+      within: 0.02,
+    });
+    expect(limitDbm({ id: "us-24050", gainDbi: 32 })).toBeUndefined();
+  });
+});
+
+describe("Europe, ERC/REC 70-03, ECC/DEC/(04)08, ECC/REC/(06)04 as read", () => {
+  it("2.4 GHz: 20 dBm EIRP, so a 24 dBi dish takes -4 dBm", () => {
+    const band = bandsOfRegion("EU").find((row) => row.id === "eu-2400")!;
+    expect(powerLimitDbm({ band, gainDbi: 24, widthMHz: 20 })).toEqual({ eirpDbm: 20, conductedDbm: -4 });
+  });
+
+  it("5470-5725 MHz: 30 dBm with power control, 27 without; 10 MHz may not use it all", () => {
+    expect(limitDbm({ id: "eu-5470", gainDbi: 23, hasPowerControl: true })).toBe(30);
+    expect(limitDbm({ id: "eu-5470", gainDbi: 23 })).toBe(27);
+    expect(limitDbm({ id: "eu-5650", gainDbi: 23, hasPowerControl: true, widthMHz: 10 })).toBe(27);
+  });
+
+  it("5150-5350 MHz is not for a fixed outdoor post", () => {
+    for (const region of ["EU", "UK"] as const) {
+      const usable = bandsForOutdoorPointToPoint(region);
+      expect(usable.some((row) => row.lowMHz < 5350 && row.highMHz > 5150)).toBe(false);
+      expect(bandsOfRegion(region).some((row) => row.lowMHz === 5150 && row.outdoorAllowed === false)).toBe(
+        true,
+      );
+    }
+  });
+
+  it("60 GHz: 40 dBm EIRP, 55 for fixed antennas of 30 dBi or more", () => {
+    expect(limitDbm({ id: "eu-57000", gainDbi: 25, widthMHz: 2160 })).toBe(40);
+    expect(limitDbm({ id: "eu-57000", gainDbi: 5, widthMHz: 2160 })).toBe(32);
+    expect(limitDbm({ id: "eu-57000-fixed", gainDbi: 38, widthMHz: 2160 })).toBe(55);
+    expect(limitDbm({ id: "eu-57000-fixed", gainDbi: 29, widthMHz: 2160 })).toBeUndefined();
+  });
+
+  it("only the weather-radar range waits ten minutes after a power cut", () => {
+    const waits = (["EU", "UK"] as const).flatMap((region) =>
+      bandsOfRegion(region).filter((row) => row.silenceAfterPowerCutS === 600),
+    );
+    expect(waits.map((row) => [row.lowMHz, row.highMHz])).toEqual([
+      [5600, 5650],
+      [5600, 5650],
+    ]);
+  });
+});
+
+describe("Australia, New Zealand, Canada", () => {
+  it("Australia leaves 5600-5650 MHz out and allows 36 dBm at 5725 (LIPD licence as described)", () => {
+    const usable = bandsForOutdoorPointToPoint("AU");
+    expect(usable.some((row) => row.lowMHz < 5650 && row.highMHz > 5600)).toBe(false);
+    expect(limitDbm({ id: "au-5725", gainDbi: 23 })).toBe(36);
+  });
+
+  it("New Zealand allows fixed links 53 dBm at 5725 from at most 1 W (licence as read)", () => {
+    expect(limitDbm({ id: "nz-5725", gainDbi: 23 })).toBe(53);
+    expect(limitDbm({ id: "nz-5725", gainDbi: 16 })).toBe(46);
+  });
+
+  it("Canada opened 5600-5650 MHz with issue 4 of RSS-247 (as read)", () => {
+    expect(bandsForOutdoorPointToPoint("CA").some((row) => row.lowMHz <= 5600 && row.highMHz >= 5650)).toBe(
+      true,
+    );
+  });
+});
+
+describe("every row", () => {
+  const rows = REGIONS.flatMap(bandsOfRegion);
+
+  it("has a source, a date, the caution, and an id of its own", () => {
+    expect(rows.length).toBeGreaterThan(35);
+    for (const row of rows) {
+      expect(row.source.length).toBeGreaterThan(10);
+      expect(row.asOf).toMatch(/^20\d\d-\d\d$/);
+      expect(row.caution).toBe(CHECK_RULES);
+      expect(row.lowMHz).toBeLessThan(row.highMHz);
+      expect(row.dfs).toBe(row.silenceAfterPowerCutS > 0);
+      expect(row.source).not.toMatch(/undefined/);
+    }
+    expect(new Set(rows.map((row) => row.id)).size).toBe(rows.length);
+  });
+
+  it("an unknown country is told to ask for every band", () => {
+    expect(bandsForOutdoorPointToPoint("other").length).toBeGreaterThan(0);
+    for (const row of bandsOfRegion("other")) expect(row.outdoorAllowed).toBe("ask");
+  });
+
+  it("what is taken for an unknown country is nowhere exceeded by what a known region allows less of", () => {
+    for (const unknown of bandsOfRegion("other")) {
+      const use = { gainDbi: 23, widthMHz: unknown.lowMHz > 50_000 ? 2160 : 20 };
+      const taken = powerLimitDbm({ band: unknown, ...use })!.eirpDbm;
+      const known = rows.filter(
+        (row) => row.region !== "other" && row.lowMHz >= unknown.lowMHz && row.highMHz <= unknown.highMHz,
+      );
+      for (const row of known) {
+        const allowed = powerLimitDbm({ band: row, ...use });
+        if (allowed) expect(taken, row.id).toBeLessThanOrEqual(allowed.eirpDbm + 1e-9);
+      }
+    }
+  });
+});
+
+/** Source: membership of the CEPT, from memory: 46 with the United Kingdom once two are suspended. */
+describe("regions", () => {
+  it.each([
+    ["us", "US"],
+    ["PR", "US"],
+    ["CA", "CA"],
+    ["DE", "EU"],
+    ["no", "EU"],
+    ["CH", "EU"],
+    ["TR", "EU"],
+    ["UA", "EU"],
+    ["GB", "UK"],
+    ["AU", "AU"],
+    ["NZ", "NZ"],
+    ["KE", "other"],
+    ["RU", "other"],
+    ["constructor", "other"],
+    ["", "other"],
+  ])("%s: %s", (code, region) => {
+    expect(regionOfCountry(code)).toBe(region);
+  });
+
+  it("knows 45 members of the CEPT beside the United Kingdom", () => {
+    const letters = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+    const codes = letters.flatMap((a) => letters.map((b) => a + b));
+    expect(codes.filter((code) => regionOfCountry(code) === "EU")).toHaveLength(45);
+  });
+});
