@@ -143,8 +143,8 @@ export const linkTopic = topic(
     }),
     (given) => ({
       when: given(
-        ["link.carrier", "link.sight"],
-        (carrier, sight) => carrier === "radio" && isObstructed(sight),
+        ["link.carrier", "link.sight", "power.fine"],
+        (carrier, sight, fine) => carrier === "radio" && isObstructed(sight) && fine === "mine",
       ),
       suggest: given(["link.distance"], (distance) => ({
         use: distance / 2,

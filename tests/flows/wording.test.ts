@@ -26,14 +26,17 @@ describe("every question", () => {
     expect(questions.length).toBeGreaterThan(50);
   });
 
-  it.each(questions)("$id asks one thing with one question mark, in one line of a wide terminal", ({ question }) => {
-    expect(question.ask.match(/\?/g)).toHaveLength(1);
-    expect(question.ask.endsWith("?")).toBe(true);
-    expect(question.ask.length).toBeLessThanOrEqual(85);
-    expect(question.label.length).toBeLessThanOrEqual(36);
-    expect(question.hint.length).toBeLessThanOrEqual(150);
-    expect(question.hint).not.toContain("?");
-  });
+  it.each(questions)(
+    "$id asks one thing with one question mark, in one line of a wide terminal",
+    ({ question }) => {
+      expect(question.ask.match(/\?/g)).toHaveLength(1);
+      expect(question.ask.endsWith("?")).toBe(true);
+      expect(question.ask.length).toBeLessThanOrEqual(85);
+      expect(question.label.length).toBeLessThanOrEqual(36);
+      expect(question.hint.length).toBeLessThanOrEqual(150);
+      expect(question.hint).not.toContain("?");
+    },
+  );
 
   it.each(questions)("$id neither blames nor begs, and ends its sentences", ({ question }) => {
     for (const text of texts(question)) {

@@ -1,0 +1,9 @@
+/** A design as text in several formats. Returns text, writes nothing. */
+export { partsCsv } from "./csv.ts";
+export { type AnswerRow, designDocument } from "./design-document.ts";
+export { designJson } from "./design-json.ts";
+export type { Block, Document } from "./document.ts";
+export { html } from "./html.ts";
+export { markdown } from "./markdown.ts";
+export { plainText, wrapped } from "./plain-text.ts";
+export { postLines, postSvg } from "./post-drawing.ts";

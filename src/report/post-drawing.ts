@@ -1,0 +1,129 @@
+/**
+ * The post as it stands so far, to scale: mast, panel, camera, radio, box and footing appear as they become known.
+ * One set of parts in metres, drawn twice: in characters for the terminal and as SVG for the page.
+ */
+import type { Design } from "../design/index.ts";
+
+interface Shape {
+  readonly name: string;
+  /** Left edge and bottom, metres from the mast's foot. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Heights above ground: the box hangs at chest height, the panel's lower edge above reach. */
+const boxBottomM = 1.1;
+
+function shapesOf(design: Design): readonly Shape[] {
+  const { mounting, array, brief, link, battery } = design;
+  const mastM = mounting.mastHeightM;
+  const shapes: Shape[] = [{ name: "mast", x: -0.04, y: 0, width: 0.08, height: mastM }];
+  if (array !== null && array.panels > 0) {
+    const slope = ((mounting.tiltDeg ?? 45) * Math.PI) / 180;
+    // A panel is about half as wide again as it is high; all of them stand side by side on one frame.
+    const faceHeightM = Math.sqrt(array.areaM2 / array.panels / 0.67);
+    const widthM = array.areaM2 / faceHeightM;
+    const heightM = Math.max(0.15, faceHeightM * Math.sin(slope));
+    shapes.push({
+      name: "panel",
+      x: -widthM / 2,
+      y: Math.max(1.8, mastM - 0.9 - heightM),
+      width: widthM,
+      height: heightM,
+    });
+  }
+  if (battery !== null) shapes.push({ name: "box", x: 0.04, y: boxBottomM, width: 0.45, height: 0.5 });
+  for (const [i] of brief.view.scenes.entries())
+    shapes.push({
+      name: "camera",
+      x: 0.04 + i * 0.35,
+      y: brief.mounting.cameraHeightM.value - 0.1,
+      width: 0.3,
+      height: 0.15,
+    });
+  if (link?.radio != null)
+    shapes.push({ name: "radio", x: -0.34, y: link.radio.nearHeightM - 0.15, width: 0.3, height: 0.3 });
+  if (mounting.footing !== null) {
+    const { depthM, diameterM } = mounting.footing;
+    shapes.push({ name: "footing", x: -diameterM / 2, y: -depthM, width: diameterM, height: depthM });
+  }
+  return shapes;
+}
+
+const glyphs = {
+  unicode: { mast: "│", panel: "▒", box: "█", camera: "◄", radio: "◊", footing: "░", ground: "─" },
+  ascii: { mast: "|", panel: "#", box: "B", camera: "<", radio: "*", footing: ":", ground: "-" },
+} as const;
+type Glyphs = keyof typeof glyphs;
+/** A character is about twice as high as it is wide. */
+const columnsPerRow = 2;
+
+/**
+ * @param width  columns, 30 or more
+ * @returns lines no wider than `width`; the last line says what the signs mean
+ */
+export function postLines(
+  design: Design,
+  look: { readonly width: number; readonly glyphs: Glyphs },
+): readonly string[] {
+  const sign = glyphs[look.glyphs];
+  const shapes = shapesOf(design);
+  const topM = Math.max(...shapes.map((shape) => shape.y + shape.height)) + 0.2;
+  const bottomM = Math.min(0, ...shapes.map((shape) => shape.y));
+  const halfM = Math.max(0.8, ...shapes.map((shape) => Math.max(-shape.x, shape.x + shape.width)));
+  const rowM = Math.max((topM - bottomM) / 14, (2 * halfM * columnsPerRow) / (look.width - 12));
+  const columnM = rowM / columnsPerRow;
+  const half = Math.ceil(halfM / columnM);
+  const rows = Math.ceil((topM - bottomM) / rowM);
+  const lines = Array.from({ length: rows }, (_, row) => {
+    const yM = topM - (row + 0.5) * rowM;
+    const isGround = Math.abs(yM) <= rowM / 2 && yM <= 0;
+    return Array.from({ length: 2 * half + 1 }, (_, column) => {
+      const xM = (column - half) * columnM;
+      const hit = shapes.findLast(
+        (shape) =>
+          shape.x < xM + columnM / 2 &&
+          shape.x + shape.width > xM - columnM / 2 &&
+          shape.y < yM + rowM / 2 &&
+          shape.y + shape.height > yM - rowM / 2,
+      );
+      if (hit) return sign[hit.name as keyof typeof sign];
+      return isGround ? sign.ground : " ";
+    })
+      .join("")
+      .trimEnd();
+  });
+  const seen = [...new Set(shapes.map((shape) => shape.name))].filter((name) => name !== "mast");
+  const legend = seen.map((name) => `${sign[name as keyof typeof sign]} ${name}`).join("  ");
+  const scale = `${(Math.round(topM * 10 - 2) / 10).toFixed(1)} m high`;
+  return [...lines, `${scale}  ${legend}`.slice(0, look.width)];
+}
+
+const fill: Readonly<Record<string, string>> = {
+  mast: "#777",
+  panel: "#235",
+  box: "#bbb",
+  camera: "#333",
+  radio: "#888",
+  footing: "#c9bfae",
+};
+
+/** The same post as SVG, 100 units a metre. */
+export function postSvg(design: Design): string {
+  const shapes = shapesOf(design);
+  const topM = Math.max(...shapes.map((shape) => shape.y + shape.height)) + 0.2;
+  const bottomM = Math.min(0, ...shapes.map((shape) => shape.y)) - 0.1;
+  const halfM = Math.max(1, ...shapes.map((shape) => Math.max(-shape.x, shape.x + shape.width))) + 0.8;
+  const unit = (metres: number) => Math.round(metres * 100);
+  const body = shapes.map(
+    (shape) =>
+      `<rect x="${unit(shape.x)}" y="${unit(-shape.y - shape.height)}" width="${unit(shape.width)}" height="${unit(shape.height)}" fill="${fill[shape.name]}"><title>${shape.name}</title></rect>`,
+  );
+  const names = shapes.map(
+    (shape) =>
+      `<text x="${unit(Math.max(0.6, shape.x + shape.width + 0.1))}" y="${unit(-shape.y - shape.height / 2)}" font-size="14" dominant-baseline="middle">${shape.name}</text>`,
+  );
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${unit(-halfM)} ${unit(-topM)} ${unit(2 * halfM)} ${unit(topM - bottomM)}" width="420" role="img" aria-label="The post, to scale"><line x1="${unit(-halfM)}" y1="0" x2="${unit(halfM)}" y2="0" stroke="#654"/>${body.join("")}${names.join("")}</svg>`;
+}

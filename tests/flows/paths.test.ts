@@ -1,0 +1,167 @@
+import { describe, expect, it } from "vitest";
+import { briefFromAnswers, topics } from "../../flows/index.ts";
+import type { SiteFacts } from "../../src/interview/define.ts";
+import { checkFlow, type Interview, runScript, walkNow } from "../../src/interview/index.ts";
+
+const mild: SiteFacts = {
+  coldestMonthC: 4,
+  designColdC: -8,
+  designHotC: 29,
+  darkestKWhPerM2: 0.6,
+  absLatitudeDeg: 52,
+};
+const cold: SiteFacts = { ...mild, coldestMonthC: -12, designColdC: -35 };
+const site = {
+  label: "Somewhere",
+  latitudeDeg: 52,
+  longitudeDeg: 0,
+  elevationM: 100,
+  countryCode: "GB",
+};
+
+/** The real flow on a made-up place; what is computed does not matter here. */
+const interviewAt = (facts: SiteFacts): Interview<null> => ({
+  topics,
+  tellings: [],
+  siteFacts: () => facts,
+  readPlace: () => ({ kind: "sites", matches: [{ label: site.label, site }] }),
+  designOf: () => null,
+  findingsOf: () => [],
+});
+
+/** Answers every question that is asked, by id or else with "unsure", until none is left. */
+function asked(facts: SiteFacts, answers: Readonly<Record<string, string>>): readonly string[] {
+  const typed: Record<string, string> = { ...answers };
+  for (let round = 0; round < 100; round++) {
+    const run = runScript(interviewAt(facts), { name: "x", currency: "GBP" }, typed);
+    expect(run.refused).toEqual([]);
+    if (run.missing.length === 0) return run.asked;
+    for (const { id } of run.missing) typed[id] = "unsure";
+  }
+  throw new Error("the interview does not end");
+}
+
+const oneCameraOneRadio = { "place.where": "Somewhere", "view.cameras": "1", "link.carrier": "radio" };
+
+describe("the number of questions for one camera and one radio", () => {
+  it.each([
+    ["a mild place with a clear line", mild, { "link.sight": "clear" }],
+    ["a place with snow and frost, trees in the line", cold, { "link.sight": "trees" }],
+    ["hours by the clock", mild, { "hours.when": "clock", "link.sight": "clear" }],
+  ] as const)("is at most 35: %s", (_what, facts, more) => {
+    const ids = asked(facts, { ...oneCameraOneRadio, ...more });
+    expect(ids.length).toBeLessThanOrEqual(35);
+    expect(ids.length).toBeGreaterThan(24);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("the flow", () => {
+  it("has no rule that reads ahead or reads what is not there", () => {
+    expect(checkFlow(topics)).toEqual([]);
+  });
+
+  it("ends, whichever option is taken at any one choice", () => {
+    const choices = topics
+      .flatMap((topic) => topic.steps)
+      .flatMap((step) => (step.step === "ask" && step.question.kind === "choice" ? [step] : []));
+    for (const step of choices)
+      for (const option of step.question.kind === "choice" ? step.question.options : []) {
+        const ids = asked(cold, { "place.where": "Somewhere", [step.id]: option.id });
+        expect(ids.at(-1), `${step.id} = ${option.id}`).toMatch(/^money\./);
+      }
+  });
+
+  it("reaches every question by some path", () => {
+    const everything = {
+      "place.where": "Somewhere",
+      "view.cameras": "several",
+      "view.more.1.kind": "turning",
+      "view.more.2.kind": "none",
+      "loads.extra.1.kind": "lamp",
+      "loads.extra.2.kind": "none",
+      "power.fine": "mine",
+      "parts.owned.1.kind": "battery",
+      "parts.owned.2.kind": "panel",
+      "parts.owned.3.kind": "controller",
+      "parts.owned.4.kind": "radio",
+    };
+    const variants = [
+      { "hours.when": "clock", "autonomy.consequence": "days", "link.sight": "trees" },
+      { "hours.when": "season", "autonomy.consequence": "darkHours", "mounting.support": "existingPole" },
+      { "link.carrier": "cellular" },
+    ];
+    const reached = new Set(
+      variants
+        .flatMap((variant) => asked(cold, { ...everything, ...variant }))
+        .map((id) => id.replace(/^(view\.more|loads\.extra|parts\.owned)\.\d+\./, "each.")),
+    );
+    const all = topics
+      .flatMap((topic) => topic.steps)
+      .flatMap((step) => (step.step === "ask" ? [step.id] : step.block.map((part) => part.id)));
+    expect(all.filter((id) => !reached.has(id))).toEqual([]);
+  });
+});
+
+describe("the brief made from answers", () => {
+  const briefOf = (answers: Readonly<Record<string, string>>) => {
+    const interview = interviewAt(cold);
+    const { state } = runScript(interview, { name: "x", currency: "GBP" }, answers);
+    return briefFromAnswers(topics, walkNow(interview, state.answers), {
+      name: "x",
+      currency: "GBP",
+      coldestMonthC: cold.coldestMonthC,
+    });
+  };
+
+  it("is whole before anything has been answered, every value assumed and every topic open", () => {
+    const brief = briefOf({});
+    expect(brief.openTopics).toHaveLength(10);
+    expect(brief.place.site).toMatchObject({ value: null, origin: "assumed", isAnswered: false });
+    expect(brief.loads.devices.map((device) => device.kind)).toEqual(["camera", "radio"]);
+  });
+
+  it("takes the cautious end of a range, and keeps both ends and the origin", () => {
+    const brief = briefOf({
+      "place.where": "Somewhere",
+      "place.shade": "1-2 fists",
+      "view.distance": "20-30 ft",
+    });
+    expect(brief.place.horizonDeg).toMatchObject({ value: 20, low: 10, high: 20, origin: "estimate" });
+    expect(brief.view.scenes[0]!.distanceM.value).toBeCloseTo(30 * 0.3048, 9);
+  });
+
+  it("keeps an origin that was said", () => {
+    const script = { "place.where": "Somewhere" } as Record<string, string>;
+    for (const id of [
+      "place.shade",
+      "place.dirt",
+      "place.snow",
+      "view.purpose",
+      "view.distance",
+      "view.width",
+    ])
+      script[id] = "unsure";
+    for (const id of ["view.cameras", "view.night", "view.smoothness", "view.sound"]) script[id] = "unsure";
+    script["loads.camera"] = "4.2 W measured";
+    expect(briefOf(script).loads.devices[0]!.dayW).toMatchObject({ value: 4.2, origin: "measured" });
+  });
+
+  it("lets a season run over the turn of the year", () => {
+    const run = asked(cold, {
+      "place.where": "x",
+      "hours.when": "season",
+      "hours.fromMonth": "nov",
+      "hours.toMonth": "feb",
+    });
+    const script = Object.fromEntries(run.map((id) => [id, "unsure"]));
+    const brief = briefOf({
+      ...script,
+      "place.where": "x",
+      "hours.when": "season",
+      "hours.fromMonth": "November",
+      "hours.toMonth": "feb",
+    });
+    expect(brief.hours.runsInMonth.value.map(Number)).toEqual([1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1]);
+  });
+});
