@@ -81,7 +81,7 @@ export interface State {
   readonly answers: Answers;
   /** Id of the question being asked; null when every question is answered. */
   readonly cursor: string | null;
-  /** Where to return after one answer has been changed from the review. */
+  /** Where to return after one answer has been changed: a question, or "finished" for the end of the interview. */
   readonly returnTo: string | null;
   readonly mode: Mode;
   /** Topics whose opening has been said and whose closing summary has been shown. */
@@ -94,6 +94,8 @@ export interface State {
 export type Event =
   | { readonly type: "start" }
   | { readonly type: "line"; readonly text: string }
+  /** An answer to the question at the cursor as it was kept once, taken as it is: from a file of answers. */
+  | { readonly type: "record"; readonly answer: Answer }
   /** The input has ended (end of file, Ctrl-D). */
   | { readonly type: "end" }
   | { readonly type: "interrupt" };
@@ -112,7 +114,7 @@ export interface ReviewRow {
   readonly id: string;
   readonly topic: string;
   readonly label: string;
-  /** "30 ft (9.1 m)", "assumed: 15 m", "not answered". */
+  /** "30 ft = 9.1 m", "assumed: 15 m", "not answered". */
   readonly answer: string;
   readonly origin: Origin | null;
 }
@@ -155,7 +157,7 @@ export interface View {
   readonly options: readonly { readonly number: number; readonly label: string }[];
   /** "Distance (m)": what stands before the cursor. */
   readonly prompt: string;
-  /** The answer that Enter keeps, as typed; null where there is none. */
+  /** The answer that Enter keeps: as typed, but an option or a place by its name; null where there is none. */
   readonly keeps: string | null;
   /** The words that always work, in one line. */
   readonly commands: string;

@@ -1,7 +1,9 @@
 /** Between the three forms of a value: what a question's stand-in names, what is kept, and what a rule is handed. */
 
+import { clamp } from "../core/numerics/index.ts";
 import type { Answer, StoredValue } from "./conversation.ts";
-import type { AnyValue, ClockRange, Question } from "./define.ts";
+import type { AnyValue, ClockRange, QuantityQuestion, Question } from "./define.ts";
+import type { QuantityHeard } from "./read/index.ts";
 
 /** The kept form of a value that a flow names: a stand-in or a suggestion. */
 export function storedFrom(question: Question, use: AnyValue): StoredValue {
@@ -19,6 +21,23 @@ export function storedFrom(question: Question, use: AnyValue): StoredValue {
     case "clock":
       return { kind: "clock", ...(use as ClockRange) };
   }
+}
+
+type QuantityValue = Extract<StoredValue, { kind: "quantity" }>;
+
+/**
+ * A typed quantity as it is kept. The open end of "at least" or "under" goes as far as is usual, not as far as is
+ * possible: nobody who says "at least 4 W" means sixty. Where only whole numbers will do, the middle of a range goes
+ * to the cautious side.
+ */
+export function quantityValue(heard: QuantityHeard, question: QuantityQuestion): QuantityValue {
+  const { possible, usual, lean, unit } = question;
+  const inside = (end: number): number => clamp(end, possible.min, possible.max);
+  const whole = { low: Math.floor, best: Math.round, high: Math.ceil }[lean];
+  const best = inside(question.isWhole === true ? whole(heard.best) : heard.best);
+  const low = heard.doubt === "under" ? Math.min(best, usual.min) : inside(heard.low);
+  const high = heard.doubt === "atLeast" ? Math.max(best, usual.max) : inside(heard.high);
+  return { kind: "quantity", low, best, high, unit };
 }
 
 /** What a rule is handed of a kept value: the cautious end of a quantity, an option id, a site, a clock range. */
@@ -71,7 +90,15 @@ export function optionOf(question: Question, id: string): { id: string; label: s
     : undefined;
 }
 
-/** Whether two answers are the same in every part. */
-export function isSameAnswer(one: Answer | null, other: Answer | null): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
+/** Whether two kept values, or two answers, are the same in every part. */
+export function isSame<T extends Answer | StoredValue>(one: T, other: T): boolean {
+  return canonical(one) === canonical(other);
 }
+
+/** Parts in one order, however the file they came from had them. */
+const canonical = (part: unknown): string =>
+  JSON.stringify(part, (_key, inner) =>
+    inner !== null && typeof inner === "object" && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );

@@ -5,7 +5,7 @@ export {
   readChoice,
   readChoices,
 } from "./choice.ts";
-export { type ClockHeard, readClock } from "./clock.ts";
+export { type ClockHeard, clockText, readClock } from "./clock.ts";
 export { type ClockRangeHeard, readClockRange } from "./clock-range.ts";
 export { type ChangeTarget, type Command, forcedText, readCommand } from "./command.ts";
 export { type CountHeard, readCount } from "./count.ts";

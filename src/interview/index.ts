@@ -1,0 +1,24 @@
+/** The door of the room: what the faces, the report and the command line may use of the interview. */
+
+export { checkFlow } from "./check-flow.ts";
+export type {
+  Answer,
+  Answers,
+  Effect,
+  Event,
+  Interview,
+  PlaceMatch,
+  PlaceReading,
+  ReviewRow,
+  Said,
+  State,
+  StoredValue,
+  View,
+  Walked,
+} from "./conversation.ts";
+export type { SiteFacts, Telling, Topic } from "./define.ts";
+export { runScript, type ScriptRun } from "./script.ts";
+export { begin, designNow, update, view, walkNow } from "./session.ts";
+export { answerText, reviewRows, valueText } from "./shown.ts";
+export { ruleValue } from "./value.ts";
+export { labelOf, topicsOpen, walk } from "./walk.ts";

@@ -1,0 +1,198 @@
+/**
+ * The conversation: update(interview, state, event) -> [state, effects]. The one brain of all faces.
+ *
+ * Invariants
+ *  1. Answers change only in accept.ts, one question's at a time; a save effect follows each time.
+ *  2. After an event the cursor is a question of the walk; it is null only when every question has an answer.
+ *  3. The mode is "confirming" only at a quantity, "choosingPlace" only at a place; every move of the cursor makes it
+ *     "asking" again.
+ *  4. A line that is refused, or that only asks something, changes nothing at all.
+ *  5. `returnTo` is null, "finished", or a question other than the one at the cursor.
+ *  6. `past` holds at most fifty sets of answers, each one answer away from its successor.
+ *  7. `opened` and `closed` grow; only undo takes a topic out of `closed`.
+ *  8. No line, however odd, throws; there is no clock and no chance in here.
+ *
+ * Transitions, and the function that makes each
+ *   start                                 -> asking, at the first unanswered question     started (course.ts)
+ *   asking        --answer-->                asking, at the next question                 taken (accept.ts), moved
+ *   asking        --not sure-->              asking, at the next question                 unsure (accept.ts), moved
+ *   asking        --Enter, answer kept-->    asking, at the next question                 kept (accept.ts), moved
+ *   asking        --unusual quantity-->      confirming                                   answered
+ *   asking        --place of many names-->   choosingPlace                                answered
+ *   confirming    --yes, another figure-->   asking, at the next question                 confirmed
+ *   confirming    --no-->                    asking, same question                        confirmed
+ *   choosingPlace --number, new place-->     asking, at the next question                 placeChosen
+ *   asking        --back-->                  asking, one question back                    back (course.ts)
+ *   the others    --back-->                  asking, same question                        back (course.ts)
+ *   any           --change N-->              asking, at N; its answer leads back          change (course.ts)
+ *   any           --undo-->                  asking, the last answer taken back           undone (accept.ts)
+ *   any           --why how more help review lists, a refused line-->  the same           commanded, refuse
+ *   any           --save, end, interrupt-->  the same, saved and left                     left
+ */
+
+import { kept, recorded, taken, undone, unsure } from "./accept.ts";
+import { readAnswer } from "./answer.ts";
+import { designLines } from "./consequence.ts";
+import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
+import { back, change, started } from "./course.ts";
+import { type Command, forcedText, readChoice, readCommand } from "./read/index.ts";
+import { reviewRows } from "./shown.ts";
+import { cursorNow, designNow, walkNow } from "./state.ts";
+import { targetOf } from "./target.ts";
+import { asking, type Now, refuse, type Step, save, say } from "./turn.ts";
+import { firstUnanswered } from "./walk.ts";
+import { confirmHint, endHint, helpLines } from "./words.ts";
+
+export { begin, designNow, walkNow } from "./state.ts";
+export { view } from "./view.ts";
+
+/** What an event makes of the state, and what is to be done about it, in order. */
+export function update<D>(interview: Interview<D>, state: State, event: Event): Step {
+  const walked = walkNow(interview, state.answers);
+  const cursor = cursorNow(walked, state.cursor);
+  const now: Now<D> = {
+    interview,
+    // A question that is no longer called for takes its own mode with it.
+    state: { ...state, cursor: cursor?.id ?? null, mode: cursor?.id === state.cursor ? state.mode : asking },
+    walked,
+    cursor,
+  };
+  switch (event.type) {
+    case "start":
+      return started(now);
+    case "line":
+      return line(now, event.text);
+    case "record":
+      return recorded(now, event.answer);
+    case "end":
+      return left(now, firstUnanswered(walked) === null ? 0 : 3);
+    case "interrupt":
+      return left(now, 130);
+  }
+}
+
+function left<D>(now: Now<D>, code: 0 | 3 | 130): Step {
+  return [now.state, [save, { type: "leave", code }]];
+}
+
+function line<D>(now: Now<D>, text: string): Step {
+  const { cursor, state } = now;
+  if (isForLists(text)) return [state, [{ type: "lists" }]];
+  const command = isNamedOption(text, now) ? null : readCommand(text);
+  if (command !== null) return commanded(now, command);
+  if (cursor === null) return refuse(now, endHint);
+  switch (state.mode.kind) {
+    case "asking":
+      return answered(now, cursor, text);
+    case "confirming":
+      return confirmed(now, cursor, state.mode, text);
+    case "choosingPlace":
+      return placeChosen(now, cursor, state.mode, text);
+  }
+}
+
+const isForLists = (text: string): boolean =>
+  /^\s*(?:(?:show|print|make|give)(?: me)? )?(?:the |my )?(?:lists|shopping list|parts list)\s*[.!]?\s*$/i.test(
+    text,
+  );
+
+/** An option's own words are an answer, even where they are also a command ("It may pause" against "pause"). */
+function isNamedOption<D>(text: string, { cursor, state }: Now<D>): boolean {
+  if (cursor?.question.kind !== "choice" || state.mode.kind !== "asking") return false;
+  const words = text.trim().toLowerCase();
+  return cursor.question.options.some((option: { label: string; aliases?: readonly string[] }) =>
+    [option.label, ...(option.aliases ?? [])].some((name) => name.toLowerCase() === words),
+  );
+}
+
+function commanded<D>(now: Now<D>, command: Command): Step {
+  const { interview, state, walked, cursor } = now;
+  const told = (title: string, lines: readonly string[]): Step => [
+    state,
+    [say({ kind: "aside", title, lines })],
+  ];
+  switch (command.command) {
+    case "why":
+      return cursor === null ? refuse(now, endHint) : told("Why we ask", [cursor.question.why]);
+    case "how":
+      return cursor === null ? refuse(now, endHint) : told("How to find out", [cursor.question.how]);
+    case "help":
+      return told("What you can type", helpLines(cursor?.question ?? null));
+    case "more":
+      return told("The design so far", designLines(interview, designNow(interview, state, walked)));
+    case "review":
+      return [state, [say({ kind: "review", rows: reviewRows(walked) })]];
+    case "unsure":
+      return cursor === null ? refuse(now, endHint) : unsure(now, cursor);
+    case "save":
+      return left(now, 0);
+    case "back":
+      return back(now);
+    case "undo":
+      return undone(now);
+    case "change": {
+      const target = targetOf(command.target, walked);
+      return "says" in target ? refuse(now, target.says) : change(now, target.id);
+    }
+  }
+}
+
+function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
+  if (text.trim() === "" && cursor.answer !== null) return kept(now, cursor, cursor.answer);
+  const reading = readAnswer(text, cursor, now.interview.readPlace);
+  switch (reading.kind) {
+    case "refused":
+      return refuse(now, reading.text);
+    case "unusual":
+      return [
+        { ...now.state, mode: { kind: "confirming", pending: reading.answer, says: reading.says } },
+        [],
+      ];
+    case "places": {
+      const typed = forcedText(text).trim();
+      return [{ ...now.state, mode: { kind: "choosingPlace", typed, matches: reading.matches } }, []];
+    }
+    case "taken":
+      return taken(now, cursor, reading.answer, reading.adds);
+  }
+}
+
+function confirmed<D>(
+  now: Now<D>,
+  cursor: Walked,
+  mode: Extract<Mode, { kind: "confirming" }>,
+  text: string,
+): Step {
+  const reading = readAnswer(text, cursor, now.interview.readPlace);
+  if (reading.kind !== "refused") return answered(now, cursor, text);
+  if (/\d/.test(text)) return refuse(now, reading.text);
+  const heard = readChoice(text, yesOrNo);
+  if (!heard.ok) return refuse(now, confirmHint);
+  if (heard.id === "yes") return taken(now, cursor, mode.pending, null);
+  return [{ ...now.state, mode: asking }, []];
+}
+
+const yesOrNo = [
+  { id: "yes", label: "Yes", aliases: ["keep", "keep it"] },
+  { id: "no", label: "No" },
+];
+
+function placeChosen<D>(
+  now: Now<D>,
+  cursor: Walked,
+  mode: Extract<Mode, { kind: "choosingPlace" }>,
+  text: string,
+): Step {
+  const { typed, matches } = mode;
+  const numbers = `Type a number from 1 to ${matches.length}, or another place.`;
+  const heard = readChoice(
+    text,
+    matches.map(({ label }, index) => ({ id: String(index + 1), label })),
+  );
+  if (heard.ok) {
+    const { site } = matches[Number(heard.id) - 1]!;
+    return taken(now, cursor, { typed, value: { kind: "place", site }, origin: "estimate" }, null);
+  }
+  if (text.trim() === "" || /^\s*\d+\s*$/.test(text)) return refuse(now, numbers);
+  return answered(now, cursor, text);
+}

@@ -1,0 +1,107 @@
+/** How values and answers are written out: in the review, in summaries, after an answer, in refusals. */
+
+import { formatNumber, formatQuantity } from "../core/units/index.ts";
+import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
+import type { Question } from "./define.ts";
+import { clockText, forcedText, readQuantity } from "./read/index.ts";
+import { isSame, optionOf, quantityValue } from "./value.ts";
+import { labelOf } from "./walk.ts";
+
+/** A kept value in words: "9.1 m", "6 to 9 m", "All year", "18:00 to 6:00 the next day". */
+export function valueText(question: Question, value: StoredValue): string {
+  switch (value.kind) {
+    case "quantity": {
+      const { low, high, unit } = value;
+      const upper = formatQuantity({ value: high, unit });
+      return low === high ? upper : `${formatNumber({ value: low })} to ${upper}`;
+    }
+    case "choice":
+      return optionOf(question, value.option)?.label ?? value.option;
+    case "place":
+      return value.site?.label ?? "not known";
+    case "clock": {
+      const { fromMin, toMin } = value;
+      return `${clockText(fromMin)} to ${clockText(toMin)}${toMin <= fromMin ? " the next day" : ""}`;
+    }
+  }
+}
+
+/** What was heard in a typed answer: "30 ft = 9.1 m". Read again from what was typed, so that it is kept nowhere. */
+export function heardText(question: Question, answer: Answer): string {
+  const { value, typed } = answer;
+  if (value.kind === "quantity" && question.kind === "quantity") {
+    const reading = readQuantity(forcedText(typed), question);
+    // An answer edited in its file no longer says what was typed.
+    if (reading.ok && isSame(quantityValue(reading, question), value)) return reading.heard;
+  }
+  return valueText(question, value);
+}
+
+/** The same, or null where it would only repeat what was typed. */
+export function heardBeside(question: Question, answer: Answer): string | null {
+  if (answer.origin === "assumed") return null;
+  const heard = heardText(question, answer);
+  return folded(heard) === folded(answer.typed) ? null : heard;
+}
+
+const folded = (text: string): string => text.toLowerCase().replace(/\s+/g, "");
+
+/** An answer in a list: "30 ft = 9.1 m", "assumed: 15 m", "not answered". */
+export function answerText(walked: Walked): string {
+  const { question, answer } = walked;
+  if (answer === null) return "not answered";
+  if (answer.origin === "assumed") return `assumed: ${valueText(question, answer.value)}`;
+  return heardText(question, answer);
+}
+
+/** The answer that Enter keeps: as typed, but an option or a place by its name. */
+export function keptText(walked: Walked): string | null {
+  const { question, answer } = walked;
+  if (answer === null) return null;
+  if (answer.origin === "assumed") return answerText(walked);
+  const isNamed = question.kind === "choice" || question.kind === "place" || answer.typed.trim() === "";
+  return isNamed ? valueText(question, answer.value) : answer.typed;
+}
+
+/** Every question the answers call for, numbered as "change 3" takes it. */
+export function reviewRows(walked: readonly Walked[]): readonly ReviewRow[] {
+  return walked.map((each, index) => ({
+    number: index + 1,
+    id: each.id,
+    topic: each.topic.title,
+    label: labelOf(each),
+    answer: answerText(each),
+    origin: each.answer?.origin ?? null,
+  }));
+}
+
+/** The summary of a topic whose questions are all answered. */
+export function topicSummary(walked: readonly Walked[], topicId: string): Said {
+  const own = walked.filter((each) => each.topic.id === topicId);
+  return {
+    kind: "topicClosed",
+    title: own[0]!.topic.title,
+    rows: own.map((each) => ({ label: labelOf(each), value: answerText(each) })),
+  };
+}
+
+/** Something that would do as an answer: the hint's own example, or the stand-in. */
+export function exampleOf(walked: Walked): string {
+  const { question, standIn } = walked;
+  const example = /Example: (.+?)(?:,? or .*|[.;](?:\s.*)?)?$/.exec(question.hint)?.[1];
+  if (example !== undefined) return example;
+  switch (question.kind) {
+    case "choice":
+      return "1";
+    case "place":
+      return "52.30, -3.51";
+    default:
+      return valueText(question, standIn.value);
+  }
+}
+
+/** What stands between the question and the answer's usual size: "1 to 60 m". */
+export function usualText(question: Extract<Question, { kind: "quantity" }>): string {
+  const { usual, unit } = question;
+  return `${formatNumber({ value: usual.min })} to ${formatQuantity({ value: usual.max, unit })}`;
+}

@@ -1,0 +1,24 @@
+/** One turn of the conversation: what is at hand when an event arrives, and what comes of it. */
+
+import type { Effect, Interview, Mode, Said, State, Walked } from "./conversation.ts";
+
+/** The state after an event, and what is to be done about it, in order. */
+export type Step = readonly [State, readonly Effect[]];
+
+export interface Now<D> {
+  readonly interview: Interview<D>;
+  readonly state: State;
+  readonly walked: readonly Walked[];
+  /** The question that the state's cursor is at; null when every question has an answer. */
+  readonly cursor: Walked | null;
+}
+
+export const asking: Mode = { kind: "asking" };
+/** `returnTo` where a change was asked for when every question was answered. */
+export const theEnd = "finished";
+
+export const say = (said: Said): Effect => ({ type: "say", said });
+export const save: Effect = { type: "save" };
+
+/** Nothing changes but that one sentence is said. */
+export const refuse = <D>(now: Now<D>, text: string): Step => [now.state, [say({ kind: "refusal", text })]];

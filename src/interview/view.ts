@@ -1,0 +1,86 @@
+/** What is shown now, waiting for one line. Worked from the state alone; the faces draw it and decide nothing. */
+
+import type { Interview, State, View, Walked } from "./conversation.ts";
+import { keptText } from "./shown.ts";
+import { cursorNow, walkNow } from "./state.ts";
+import { labelOf } from "./walk.ts";
+import { always, alwaysAtTheEnd, confirmHint, endAsk, endHint } from "./words.ts";
+
+/** What is shown in this state. */
+export function view<D>(interview: Interview<D>, state: State): View {
+  const walked = walkNow(interview, state.answers);
+  const cursor = cursorNow(walked, state.cursor);
+  if (cursor === null) return endView;
+  const { mode } = state;
+  const now = { isFinished: false, position: positionOf(walked, cursor) };
+  switch (mode.kind) {
+    case "confirming":
+      return {
+        ...now,
+        ask: mode.says,
+        hint: confirmHint,
+        options: [],
+        prompt: "Yes or no",
+        keeps: null,
+        commands: always,
+      };
+    case "choosingPlace":
+      return {
+        ...now,
+        ask: `Which of these is meant by "${mode.typed}"?`,
+        hint: "Type its number, or another place.",
+        options: mode.matches.map(({ label }, index) => ({ number: index + 1, label })),
+        prompt: `${labelOf(cursor)}, number`,
+        keeps: null,
+        commands: always,
+      };
+    case "asking":
+      return {
+        ...now,
+        ask: cursor.question.ask,
+        hint: cursor.question.hint,
+        options: optionsOf(cursor),
+        prompt: promptOf(cursor),
+        keeps: keptText(cursor),
+        commands: always,
+      };
+  }
+}
+
+const endView: View = {
+  isFinished: true,
+  position: "",
+  ask: endAsk,
+  hint: endHint,
+  options: [],
+  prompt: "Next",
+  keeps: null,
+  commands: alwaysAtTheEnd,
+};
+
+/** "Power, question 3 of about 9": about, where an answer in the topic may still add or drop a question. */
+function positionOf(walked: readonly Walked[], cursor: Walked): string {
+  const own = walked.filter((each) => each.topic.id === cursor.topic.id);
+  const canChange = cursor.topic.steps.some(
+    (step) => step.step === "repeat" || step.rules.when !== undefined,
+  );
+  const number = own.findIndex((each) => each.id === cursor.id) + 1;
+  return `${cursor.topic.title}, question ${number} of ${canChange ? "about " : ""}${own.length}`;
+}
+
+function optionsOf(walked: Walked): View["options"] {
+  const { question } = walked;
+  if (question.kind !== "choice") return [];
+  return question.options.map(({ label }: { label: string }, index: number) => ({
+    number: index + 1,
+    label,
+  }));
+}
+
+/** "Distance (m or ft)", "Dirt". */
+function promptOf(walked: Walked): string {
+  const { question } = walked;
+  if (question.kind !== "quantity" || question.unit === "") return labelOf(walked);
+  const units = question.alsoUnit === undefined ? question.unit : `${question.unit} or ${question.alsoUnit}`;
+  return `${labelOf(walked)} (${units})`;
+}

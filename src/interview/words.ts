@@ -1,0 +1,47 @@
+/** The engine's own few sentences: what works at any time, and what to type where a line meant nothing. */
+
+import type { Question } from "./define.ts";
+
+export const always = "why, how, not sure, back, undo, review, change 3, more, help, save";
+export const alwaysAtTheEnd = "lists, review, change 3, more, back, undo, help, save";
+
+export const endAsk = "Every question is answered.";
+export const endHint =
+  "Type lists for what to buy and do, review to see the answers, change 3 to correct the third, or save.";
+
+export const confirmHint = "Type yes to keep it, no to answer again, or the right figure.";
+
+/** What can be typed now, a line each. */
+export function helpLines(question: Question | null): readonly string[] {
+  const anytime = [
+    "back: the question before this one; the answer there is kept until you type another",
+    "undo: takes the last answer back",
+    "review: all the answers, numbered; change 3 corrects the third",
+    "more: the design as it stands",
+    "lists: what to buy, build and check, as far as it is known",
+    "save: keeps everything and leaves; come back any day",
+  ];
+  if (question === null) return anytime;
+  return [
+    answerLine(question),
+    "Enter alone: keeps the answer that is shown, where there is one",
+    "not sure: a stated stand-in is used and marked",
+    "why: what the answer changes",
+    "how: how to find out",
+    ...anytime,
+    "A word that is also one of these goes in quotation marks, as an answer.",
+  ];
+}
+
+function answerLine(question: Question): string {
+  switch (question.kind) {
+    case "quantity":
+      return "An answer: 30 ft, 4 W, 20-30, about 25, at least 5; add where it is from, like 4 W measured or 4 W label";
+    case "choice":
+      return "An answer: the number of an option, or its words";
+    case "place":
+      return "An answer: a town, or latitude and longitude";
+    case "clock":
+      return "An answer: 6:30 to 18:00, 6 pm to 6 am, all day";
+  }
+}
