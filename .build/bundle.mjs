@@ -1,24 +1,46 @@
 // Makes dist/: one bundle for the program and one for each library entry, with the embedded data beside them.
 // Everything the program needs at run time is inside the bundle, so an installed package has no dependencies.
+//
+//   --if-missing     does nothing where the program is built already
+//   --types          declarations for the library entries too
+//   --out FOLDER     somewhere else than dist
+//   --program FILE   this file in place of src/commands/open-program.ts, and no library: for tests of the faces
 import { execFileSync } from "node:child_process";
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
 import { build } from "esbuild";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
-const dist = join(root, "dist");
-const flags = new Set(process.argv.slice(2));
+const { values: flags } = parseArgs({
+  options: {
+    "if-missing": { type: "boolean" },
+    types: { type: "boolean" },
+    out: { type: "string", default: join(root, "dist") },
+    program: { type: "string" },
+  },
+});
+const dist = resolve(flags.out);
 
-if (flags.has("--if-missing") && existsSync(join(dist, "mastwright.js"))) process.exit(0);
+if (flags["if-missing"] && existsSync(join(dist, "mastwright.js"))) process.exit(0);
 
 /** Ink's optional developer tools must be absent from the bundle: an external import of them fails at start. */
 const withoutInkDevtools = {
   name: "without-ink-devtools",
   setup(b) {
-    b.onResolve({ filter: /^react-devtools-core$/ }, () => ({ path: "react-devtools-core", namespace: "empty" }));
+    b.onResolve({ filter: /^react-devtools-core$/ }, () => ({
+      path: "react-devtools-core",
+      namespace: "empty",
+    }));
     b.onLoad({ filter: /.*/, namespace: "empty" }, () => ({ contents: "export default {}" }));
     b.onLoad({ filter: /ink[\\/]build[\\/]devtools\.js$/ }, () => ({ contents: "" }));
+  },
+};
+const withProgram = {
+  name: "with-program",
+  setup(b) {
+    b.onResolve({ filter: /^\.\/open-program\.ts$/ }, () => ({ path: resolve(flags.program) }));
   },
 };
 
@@ -34,7 +56,8 @@ const common = {
   minify: true,
   keepNames: false,
   logLevel: "warning",
-  plugins: [withoutInkDevtools],
+  absWorkingDir: root,
+  plugins: flags.program ? [withoutInkDevtools, withProgram] : [withoutInkDevtools],
   define: { "process.env.NODE_ENV": '"production"' },
 };
 
@@ -42,20 +65,23 @@ rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 
 const programEntries = { mastwright: "src/commands/main.ts" };
-if (existsSync(join(root, "src/commands/transcripts.ts"))) programEntries.transcripts = "src/commands/transcripts.ts";
+if (!flags.program && existsSync(join(root, "src/commands/transcripts.ts")))
+  programEntries.transcripts = "src/commands/transcripts.ts";
 await build({
   ...common,
-  absWorkingDir: root,
   entryPoints: programEntries,
-  banner: { js: "#!/usr/bin/env node\nimport{createRequire as mwRequire}from'node:module';const require=mwRequire(import.meta.url);" },
+  banner: {
+    js: "#!/usr/bin/env node\nimport{createRequire as mwRequire}from'node:module';const require=mwRequire(import.meta.url);",
+  },
 });
+chmodSync(join(dist, "mastwright.js"), 0o755);
+if (flags.program) process.exit(0);
+
 await build({
   ...common,
-  absWorkingDir: root,
   entryPoints: { core: "src/core/index.ts", design: "src/design/index.ts" },
   chunkNames: "lib-[hash]",
 });
-chmodSync(join(dist, "mastwright.js"), 0o755);
 
 mkdirSync(join(dist, "data"), { recursive: true });
 for (const field of readdirSync(join(root, "src/core"), { withFileTypes: true })) {
@@ -63,12 +89,16 @@ for (const field of readdirSync(join(root, "src/core"), { withFileTypes: true })
   if (field.isDirectory() && existsSync(data)) cpSync(data, join(dist, "data"), { recursive: true });
 }
 
-if (flags.has("--types")) {
+if (flags.types) {
   execFileSync(
     process.execPath,
     [
       join(root, "node_modules/typescript/bin/tsc"),
-      ..."--noEmit false --declaration --emitDeclarationOnly --rewriteRelativeImportExtensions --rootDir . --outDir dist/types".split(" "),
+      ..."--noEmit false --declaration --emitDeclarationOnly --rewriteRelativeImportExtensions --rootDir .".split(
+        " ",
+      ),
+      "--outDir",
+      join(dist, "types"),
     ],
     { cwd: root, stdio: "inherit" },
   );

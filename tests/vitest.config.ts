@@ -4,8 +4,26 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
   test: {
-    include: ["tests/**/*.test.{ts,tsx}"],
     benchmark: { include: ["tests/bench/**/*.bench.ts"] },
-    testTimeout: 20_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "rooms",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: ["tests/journeys/**"],
+          testTimeout: 20_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "journeys",
+          include: ["tests/journeys/**/*.test.ts"],
+          globalSetup: "tests/journeys/build.ts",
+          testTimeout: 60_000,
+        },
+      },
+    ],
   },
 });

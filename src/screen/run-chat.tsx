@@ -120,6 +120,7 @@ export async function runChat(run: ChatRun): Promise<{ readonly state: State; re
       app.rerender(screen());
     } catch (error) {
       hasLeft = true;
+      app.rerender(screen());
       fail(error);
     }
   };

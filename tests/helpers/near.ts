@@ -10,6 +10,10 @@ export function near(actual: number, expected: number, tolerance: { readonly wit
 }
 
 /** Asserts that two numbers agree within a fraction of the expected one. */
-export function nearRatio(actual: number, expected: number, tolerance: { readonly withinFrac: number }): void {
+export function nearRatio(
+  actual: number,
+  expected: number,
+  tolerance: { readonly withinFrac: number },
+): void {
   near(actual, expected, { within: Math.abs(expected) * tolerance.withinFrac });
 }

@@ -57,6 +57,8 @@ function update(state: State, event: Event): readonly [State, readonly Effect[]]
       return [state, [{ type: "save" }, { type: "leave", code: state.cursor === null ? 0 : 3 }]];
     case "interrupt":
       return [state, [{ type: "save" }, { type: "leave", code: 130 }]];
+    case "record":
+      return [state, []];
     case "line":
       break;
   }

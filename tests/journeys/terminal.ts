@@ -14,11 +14,15 @@ export interface Terminal {
   send(keys: string): void;
   /** Waits until the text stands in what `everything` returns at least so many times. */
   waitFor(text: string, about?: { readonly times?: number }): Promise<void>;
+  /** Waits until the program has sent nothing for a moment: for what has no text of its own to wait for. */
+  settled(): Promise<void>;
   resize(columns: number, rows: number): void;
   signal(name: string): void;
   /** Waits for the program's end: its exit code. */
   end(): Promise<number>;
   cursor(): { readonly x: number; readonly y: number };
+  /** Ends the program if it still runs. */
+  close(): void;
 }
 
 const patienceMs = 15_000;
@@ -54,18 +58,19 @@ export function openTerminal(about: {
     child.onExit(({ exitCode, signal }) => resolve(signal ? 128 + signal : exitCode));
   });
 
-  const textFrom = (first: number): readonly string[] => {
+  /** Every row of the buffer, or every line with those put together again that the terminal itself has wrapped. */
+  const rowsOf = (isUnwrapped: boolean): readonly string[] => {
     const buffer = screen.buffer.active;
     const lines: string[] = [];
-    for (let row = first; row < buffer.length; row++) {
+    for (let row = 0; row < buffer.length; row++) {
       const line = buffer.getLine(row);
       const text = line?.translateToString(true) ?? "";
-      if (line?.isWrapped && lines.length > 0) lines[lines.length - 1] += text;
+      if (isUnwrapped && line?.isWrapped && lines.length > 0) lines[lines.length - 1] += text;
       else lines.push(text);
     }
     return lines;
   };
-  const everything = (): string => textFrom(0).join("\n");
+  const everything = (): string => rowsOf(true).join("\n");
   const until = async (isTrue: () => boolean, what: () => string): Promise<void> => {
     const deadline = Date.now() + patienceMs;
     while (!isTrue()) {
@@ -74,7 +79,7 @@ export function openTerminal(about: {
     }
   };
   return {
-    screen: () => textFrom(screen.buffer.active.baseY),
+    screen: () => rowsOf(false).slice(screen.buffer.active.baseY),
     everything,
     sent: () => sent,
     pid: child.pid,
@@ -84,6 +89,21 @@ export function openTerminal(about: {
         () => unread === 0 && everything().split(text).length > times,
         () => `waited in vain for ${JSON.stringify(text)}${times > 1 ? ` ${times} times` : ""}`,
       ),
+    async settled() {
+      const quietMs = 150;
+      let length = -1;
+      let since = Date.now();
+      await until(
+        () => {
+          if (sent.length !== length || unread > 0) {
+            length = sent.length;
+            since = Date.now();
+          }
+          return Date.now() - since > quietMs;
+        },
+        () => "the program does not come to rest",
+      );
+    },
     resize: (toColumns, toRows) => {
       screen.resize(toColumns, toRows);
       child.resize(toColumns, toRows);
@@ -99,6 +119,14 @@ export function openTerminal(about: {
         () => "the program did not end",
       );
       return code!;
+    },
+    close() {
+      try {
+        child.kill("SIGKILL");
+      } catch {
+        // It has ended already.
+      }
+      screen.dispose();
     },
     cursor: () => ({ x: screen.buffer.active.cursorX, y: screen.buffer.active.cursorY }),
   };

@@ -1,0 +1,5 @@
+import type { Context } from "./context.ts";
+import { startConversation } from "./start-conversation.ts";
+
+export const run = (context: Context): Promise<number> =>
+  startConversation(context, { kind: "any", name: null, currency: null });

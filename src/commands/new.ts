@@ -1,0 +1,19 @@
+import { type Context, exitCodes } from "./context.ts";
+import { nameRefusal, readCurrency } from "./fresh-brief.ts";
+import { startConversation } from "./start-conversation.ts";
+
+export async function run(context: Context): Promise<number> {
+  const [name = null] = context.args;
+  const refusal = name === null ? null : nameRefusal(context.briefs, name);
+  if (refusal !== null) {
+    context.talk(`${refusal}\n`);
+    return exitCodes.unusable;
+  }
+  const typed = context.options.currency;
+  const currency = typed === undefined ? null : readCurrency(typed);
+  if (typed !== undefined && currency === null) {
+    context.talk(`--currency takes three letters, for example EUR; got "${typed}".\n`);
+    return exitCodes.unusable;
+  }
+  return startConversation(context, { kind: "new", name, currency });
+}

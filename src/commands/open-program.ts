@@ -1,0 +1,103 @@
+import type { Answer } from "../interview/conversation.ts";
+import type { AskStep } from "../interview/define.ts";
+import { runScript } from "../interview/script.ts";
+import { designNow, update, view, walkNow } from "../interview/session.ts";
+import { reviewRows } from "../interview/shown.ts";
+import {
+  designDocument,
+  designJson,
+  html,
+  markdown,
+  partsCsv,
+  plainText,
+  postLines,
+} from "../report/index.ts";
+import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
+import type { Design, Opened, Program, SheetFormat, State } from "./program.ts";
+import { attributions, interview } from "./wiring.ts";
+
+const textColumns = 80;
+
+function schemaQuestion(id: string, { question }: AskStep): SchemaQuestion {
+  const { ask, kind } = question;
+  const answers =
+    kind === "choice"
+      ? `One of: ${question.options.map((option: { id: string }) => option.id).join(", ")}.`
+      : kind === "quantity"
+        ? `A bare number is in ${question.unit === "" ? "plain numbers" : question.unit}.`
+        : kind === "place"
+          ? "A town, or latitude and longitude."
+          : "A stretch of the day, such as 6:30 to 18:00.";
+  return { id, description: `${ask} ${answers}` };
+}
+
+function questions(): readonly SchemaQuestion[] {
+  return interview.topics.flatMap(({ steps }) =>
+    steps.flatMap((step) =>
+      step.step === "ask"
+        ? [schemaQuestion(step.id, step)]
+        : step.block.map((part) => schemaQuestion(`${step.id}.N.${part.id.replace(/^each\./, "")}`, part)),
+    ),
+  );
+}
+
+function opened(file: BriefFile): Opened {
+  const { name, currency } = file;
+  const run = runScript(interview, { name, currency }, file.answers);
+  const hidden: Record<string, Answer> = {};
+  const untouched: Record<string, FileAnswer> = {};
+  for (const id of run.unused) {
+    const kept = file.answers[id]!;
+    if (typeof kept === "string") untouched[id] = kept;
+    else hidden[id] = kept;
+  }
+  for (const { id } of run.refused) untouched[id] = file.answers[id]!;
+  return {
+    // Answers that the others do not call for now stay with them: a change may call for them again.
+    state: { ...run.state, answers: { ...hidden, ...run.state.answers } },
+    refused: run.refused.map(({ id, text }) => ({ id, says: text })),
+    missing: run.missing,
+    untouched,
+  };
+}
+
+function sheet(state: State, design: Design, format: SheetFormat): string {
+  if (format === "json") return designJson(design);
+  if (format === "csv") return partsCsv(design);
+  const answers = reviewRows(walkNow(interview, state.answers)).map(({ topic, label, answer, origin }) => ({
+    topic,
+    label,
+    answer,
+    origin: origin ?? "",
+  }));
+  const document = designDocument(design, { answers, attributions, withNotes: format !== "text" });
+  switch (format) {
+    case "text":
+      return plainText(document, textColumns);
+    case "md":
+      return markdown(document);
+    case "html":
+      return html(document, `Camera post: ${state.name}`);
+  }
+}
+
+/** The real program: ten topics, the real engine, design and report. */
+export function openProgram(): Program {
+  const designOf = (state: State): Design => designNow(interview, state);
+  return {
+    topicVersions: Object.fromEntries(interview.topics.map(({ id, version }) => [id, version])),
+    questions: questions(),
+    attributions,
+    open: opened,
+    update: (state, event) => update(interview, state, event),
+    view: (state) => view(interview, state),
+    designOf,
+    shortFacts: (design) =>
+      interview.tellings
+        .filter((telling) => telling.figure(design) !== null)
+        .map((telling) => ({ label: telling.label, value: telling.short(design) })),
+    drawPost: (state, { columns, isAscii }) =>
+      postLines(designOf(state), { width: columns, glyphs: isAscii ? "ascii" : "unicode" }),
+    sheet: (state, format) => sheet(state, designOf(state), format),
+  };
+}

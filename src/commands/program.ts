@@ -1,0 +1,42 @@
+/**
+ * The engine, the design and the report as the commands see them: one brief's state in, what follows from it out.
+ */
+import type { Design } from "../design/design.ts";
+import type { Finding } from "../design/finding.ts";
+import type { Effect, Event, Said, State, View } from "../interview/conversation.ts";
+import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
+
+export const sheetFormats = ["text", "md", "html", "csv", "json"] as const;
+export type SheetFormat = (typeof sheetFormats)[number];
+
+/** A brief from a file, as the engine understood it. */
+export interface Opened {
+  readonly state: State;
+  /** Answers that could not be read, with the reason. */
+  readonly refused: readonly { readonly id: string; readonly says: string }[];
+  /** Questions still without an answer, by id and in words. */
+  readonly missing: readonly { readonly id: string; readonly ask: string }[];
+  /** What the state has not taken up, kept in the file as it is. */
+  readonly untouched: Readonly<Record<string, FileAnswer>>;
+}
+
+export interface Program {
+  readonly topicVersions: Readonly<Record<string, number>>;
+  readonly questions: readonly SchemaQuestion[];
+  /** Credit lines of the embedded data. */
+  readonly attributions: readonly string[];
+  open(file: BriefFile): Opened;
+  update(state: State, event: Event): readonly [State, readonly Effect[]];
+  view(state: State): View;
+  designOf(state: State): Design;
+  /** The post in a few lines: what is told in the interview, in its short form. */
+  shortFacts(design: Design): readonly { readonly label: string; readonly value: string }[];
+  drawPost(
+    state: State,
+    look: { readonly columns: number; readonly isAscii: boolean },
+  ): readonly string[] | null;
+  /** The design with its lists as a document of the format asked for. */
+  sheet(state: State, format: SheetFormat): string;
+}
+
+export type { Design, Finding, Said, State };

@@ -1,0 +1,163 @@
+/**
+ * Joins what no lower floor may know of each other: the flow, the engine's tools, the embedded data. The data is
+ * opened on first use, so that a command that needs none starts at once.
+ */
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { brotliDecompressSync } from "node:zlib";
+import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
+import { type ClimateGrids, climateAt, openClimate } from "../core/climate/index.ts";
+import {
+  coordinatesText,
+  countryName,
+  findPlaces,
+  nearestPlace,
+  openPlaces,
+  type PlaceIndex,
+  readCoordinates,
+  timeZoneAt,
+} from "../core/place/index.ts";
+import { type Design, designOf, type Site, type World } from "../design/index.ts";
+import type { Interview, PlaceReading, Walked } from "../interview/conversation.ts";
+import type { SiteFacts } from "../interview/define.ts";
+
+/** Beside the bundle, or in the source tree while it is run from there. */
+function dataBytes(field: string, file: string): Uint8Array {
+  const places = [`./data/${file}`, `../core/${field}/data/${file}`].map((path) =>
+    fileURLToPath(new URL(path, import.meta.url)),
+  );
+  const found = places.find((path) => existsSync(path));
+  if (found === undefined)
+    throw new Error(`the embedded data file ${file} is missing from this installation`);
+  return brotliDecompressSync(readFileSync(found));
+}
+
+const once = <T>(make: () => T): (() => T) => {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+};
+
+const grids = once((): ClimateGrids => openClimate(dataBytes("climate", "climate.bin")));
+const places = once((): PlaceIndex => openPlaces(dataBytes("place", "places.bin")));
+
+/** Standard time's offset from UTC, hours: the smaller of the offsets of January and July. */
+function standardOffsetH(timeZone: string): number {
+  const offsetH = (utcMs: number) => {
+    const text = new Intl.DateTimeFormat("en", { timeZone, timeZoneName: "longOffset" })
+      .formatToParts(new Date(utcMs))
+      .find((part) => part.type === "timeZoneName")?.value;
+    const [, sign, hours, minutes] = /GMT([+-])(\d\d):(\d\d)/.exec(text ?? "") ?? [];
+    return (sign === "-" ? -1 : 1) * (Number(hours ?? 0) + Number(minutes ?? 0) / 60);
+  };
+  return Math.min(offsetH(Date.UTC(2025, 0, 15)), offsetH(Date.UTC(2025, 6, 15)));
+}
+
+export const world: World = {
+  climateAt: ({ latitudeDeg, longitudeDeg, elevationM }) =>
+    climateAt({ grids: grids(), latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
+  clockMinusSolarH: ({ latitudeDeg, longitudeDeg }) =>
+    standardOffsetH(timeZoneAt({ latitudeDeg, longitudeDeg })) - longitudeDeg / 15,
+};
+
+function siteFacts(site: Site): SiteFacts | null {
+  const climate = world.climateAt(site);
+  if (climate.kind === "refused") return null;
+  return {
+    coldestMonthC: Math.min(...climate.meanTempCByMonth),
+    designColdC: climate.designColdTempC,
+    designHotC: climate.designHotTempC,
+    darkestKWhPerM2: Math.min(...climate.ghiDailyKWhPerM2ByMonth),
+    absLatitudeDeg: Math.abs(site.latitudeDeg),
+  };
+}
+
+const whyRefused = {
+  "at-sea": "lies at sea as far as the maps here know",
+  "outside-grid": "is too far from any land with sun data",
+  "on-ice": "lies on permanent ice, where the sun data ends",
+} as const;
+
+const nameOf = (place: { name: string; region: string; countryCode: string }) =>
+  [place.name, place.region, countryName(place.countryCode)].filter((part) => part !== "").join(", ");
+
+function readPlace(text: string, near: Site | null): PlaceReading {
+  const read = readCoordinates(text);
+  if (read.kind === "bad-coordinates")
+    return {
+      kind: "refused",
+      says: `${read.got} cannot be a ${read.why.startsWith("lat") ? "latitude, which lies between -90 and 90" : "longitude, which lies between -180 and 180"}. Example: 52.30, -3.51`,
+    };
+  if (read.kind === "coordinates") {
+    const { latitudeDeg, longitudeDeg } = read;
+    const climate = world.climateAt({ latitudeDeg, longitudeDeg, elevationM: null });
+    const spot = coordinatesText({ latitudeDeg, longitudeDeg });
+    if (climate.kind === "refused")
+      return {
+        kind: "refused",
+        says: `${spot} ${whyRefused[climate.why]}. Check the order (latitude first) and the signs: south and west are negative.`,
+      };
+    const nearest = nearestPlace({ index: places(), latitudeDeg, longitudeDeg }).place;
+    const site: Site = {
+      label: `${spot} (near ${nameOf(nearest)})`,
+      latitudeDeg,
+      longitudeDeg,
+      elevationM: null,
+      countryCode: nearest.countryCode,
+    };
+    return { kind: "sites", matches: [{ label: site.label, site }] };
+  }
+  const found = findPlaces({ index: places(), text, ...(near === null ? {} : { near }), atMost: 8 });
+  if (found.length === 0)
+    return {
+      kind: "refused",
+      says: `No place called ${text.trim()} is known here. Type a larger town nearby, or latitude and longitude such as 52.30, -3.51`,
+    };
+  const exact = found.filter((place) => place.match === "exact");
+  const matches = exact.length > 0 ? exact : found;
+  return {
+    kind: "sites",
+    matches: matches.map((place) => {
+      const label = nameOf(place);
+      return {
+        label,
+        site: {
+          label,
+          latitudeDeg: place.latitudeDeg,
+          longitudeDeg: place.longitudeDeg,
+          elevationM: place.elevationM ?? null,
+          countryCode: place.countryCode,
+        },
+      };
+    }),
+  };
+}
+
+function designOfAnswers(
+  walked: readonly Walked[],
+  about: { readonly name: string; readonly currency: string },
+): Design {
+  const where = walked.find((one) => one.value.kind === "place")?.value;
+  const site = where?.kind === "place" ? where.site : null;
+  const coldestMonthC = site === null ? null : (siteFacts(site)?.coldestMonthC ?? null);
+  return designOf(briefFromAnswers(topics, walked, { ...about, coldestMonthC }), world);
+}
+
+/** The real interview: ten topics, their tellings, the real design. */
+export const interview: Interview<Design> = {
+  topics,
+  tellings,
+  siteFacts,
+  readPlace,
+  designOf: designOfAnswers,
+  findingsOf: (design) => design.findings,
+};
+
+/** Credit lines of the embedded data sets: they go into the lists' small print and into `about`. */
+export const attributions: readonly string[] = [
+  "Places: GeoNames (geonames.org), CC BY 4.0.",
+  "Sun: NASA MERRA-2 reanalysis, in the gsee-climate-data package (BSD 3-clause).",
+  "Temperature, rain, refractivity, ground height: digital maps of Recommendations ITU-R P.1510, P.837, P.453 and P.1511, as shipped with ITU-Rpy (MIT).",
+];
