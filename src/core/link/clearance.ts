@@ -22,7 +22,7 @@ export type Obstacle = {
 };
 
 export type Path = {
-  /** 10 to 1 000 000. */
+  /** 10 to 200 000. */
   readonly distanceM: number;
   /** Near antenna above a common datum, -500 to 10 000. */
   readonly nearHeightM: number;
@@ -115,7 +115,7 @@ export function pathClearance(path: Path & { readonly clearanceFrac: number }): 
 /**
  * Samples of the ground between the two ends where nothing is known of it but the ends: a straight slope.
  *
- * @param distanceM    10 to 1 000 000
+ * @param distanceM    10 to 200 000
  * @param nearGroundM  ground at the near end above the datum, -500 to 9000
  * @param farGroundM   ground at the far end above the datum, -500 to 9000
  * @returns obstacles of kind `ground` at every twentieth of the path; the bulge of the Earth is left to the path
@@ -127,7 +127,7 @@ export function straightGround(ends: {
   readonly nearGroundM: number;
   readonly farGroundM: number;
 }): readonly Obstacle[] {
-  const distanceM = within("distanceM", ends.distanceM, 10, 1_000_000);
+  const distanceM = within("distanceM", ends.distanceM, 10, 200_000);
   const nearM = within("nearGroundM", ends.nearGroundM, -500, 9000);
   const farM = within("farGroundM", ends.farGroundM, -500, 9000);
   return Array.from({ length: 19 }, (_, i) => {
@@ -142,7 +142,7 @@ export function straightGround(ends: {
 
 function checkedPath(path: Path) {
   return {
-    distanceM: within("distanceM", path.distanceM, 10, 1_000_000),
+    distanceM: within("distanceM", path.distanceM, 10, 200_000),
     nearHeightM: within("nearHeightM", path.nearHeightM, -500, 10_000),
     farHeightM: within("farHeightM", path.farHeightM, -500, 10_000),
   };
@@ -151,7 +151,7 @@ function checkedPath(path: Path) {
 /** The middle and, of a deep obstacle, both faces: on a path that is not level a face can be the worst spot. */
 function spotsOf(obstacle: Obstacle, distanceM: number): readonly number[] {
   const middleM = within("distanceFromNearM", obstacle.distanceFromNearM, 0, distanceM);
-  const halfM = within("depthM", obstacle.depthM ?? 0, 0, 1_000_000) / 2;
+  const halfM = within("depthM", obstacle.depthM ?? 0, 0, 200_000) / 2;
   const spots = halfM > 0 ? [middleM - halfM, middleM, middleM + halfM] : [middleM];
   return spots.map((spot) => Math.min(Math.max(spot, CLOSEST_M), distanceM - CLOSEST_M));
 }

@@ -75,9 +75,9 @@ export function epsteinPetersonLossDb(path: EdgePath): number {
 /**
  * What Epstein and Peterson's sum lacks for two similar edges, each worth more than about 15 dB.
  *
- * @param nearGapM     near terminal to the first edge, 1 to 1 000 000
- * @param betweenM     first edge to the second, 1 to 1 000 000
- * @param farGapM      second edge to the far terminal, 1 to 1 000 000
+ * @param nearGapM     near terminal to the first edge, 1 to 400 000
+ * @param betweenM     first edge to the second, 1 to 400 000
+ * @param farGapM      second edge to the far terminal, 1 to 400 000
  * @returns dB to add
  * @throws RangeFault outside the ranges above
  * @source Recommendation ITU-R P.526 clause 4.3, Lc (from memory)
@@ -94,11 +94,11 @@ export function doubleEdgeCorrectionDb(gaps: {
 /**
  * What the sum over two edges charges too much when one of them is dominant.
  *
- * @param nearGapM      near terminal to the dominant edge, 1 to 1 000 000
- * @param betweenM      dominant edge to the other, 1 to 1 000 000
- * @param farGapM       other edge to the far terminal, 1 to 1 000 000
- * @param dominantTopM  the dominant edge above the line between the terminals, 0.001 to 10 000
- * @param otherTopM     the other edge above the same line, 0 to 10 000, with the smaller v
+ * @param nearGapM      near terminal to the dominant edge, 1 to 400 000
+ * @param betweenM      dominant edge to the other, 1 to 400 000
+ * @param farGapM       other edge to the far terminal, 1 to 400 000
+ * @param dominantTopM  the dominant edge above the line between the terminals, 0.001 to 30 000
+ * @param otherTopM     the other edge above the same line, 0 to 30 000, with the smaller v
  * @param frequencyMHz  30 to 300 000
  * @returns dB to subtract
  * @throws RangeFault outside the ranges above
@@ -115,13 +115,13 @@ export function dominantEdgeCorrectionDb(edges: {
   const { a, b, c } = checkedGaps(edges);
   const { frequencyMHz } = edges;
   const p = knifeEdgeV({
-    aboveLineM: within("dominantTopM", edges.dominantTopM, 0.001, 10_000),
+    aboveLineM: within("dominantTopM", edges.dominantTopM, 0.001, 30_000),
     fromNearM: a,
     fromFarM: b + c,
     frequencyMHz,
   });
   const q = knifeEdgeV({
-    aboveLineM: within("otherTopM", edges.otherTopM, 0, 10_000),
+    aboveLineM: within("otherTopM", edges.otherTopM, 0, 30_000),
     fromNearM: a + b,
     fromFarM: c,
     frequencyMHz,
@@ -155,9 +155,9 @@ function checkedGaps(gaps: {
   readonly farGapM: number;
 }) {
   return {
-    a: within("nearGapM", gaps.nearGapM, 1, 1_000_000),
-    b: within("betweenM", gaps.betweenM, 1, 1_000_000),
-    c: within("farGapM", gaps.farGapM, 1, 1_000_000),
+    a: within("nearGapM", gaps.nearGapM, 1, 400_000),
+    b: within("betweenM", gaps.betweenM, 1, 400_000),
+    c: within("farGapM", gaps.farGapM, 1, 400_000),
   };
 }
 

@@ -7,7 +7,7 @@ export const LOSSLESS_V = -0.78;
 /**
  * The dimensionless height of a knife edge, v of ITU-R P.526.
  *
- * @param aboveLineM    how far the edge stands ABOVE the straight line between the antennas, -10 000 to 10 000;
+ * @param aboveLineM    how far the edge stands ABOVE the straight line between the antennas, -30 000 to 30 000;
  *                      negative when the line clears it (P.530 counts the other way round)
  * @param fromNearM     distance of the edge from one end, 0.01 to 1 000 000
  * @param fromFarM      distance of the edge from the other end, 0.01 to 1 000 000
@@ -27,7 +27,7 @@ export function knifeEdgeV(edge: {
     fromFarM: within("fromFarM", edge.fromFarM, 0.01, 1_000_000),
     frequencyMHz: edge.frequencyMHz,
   });
-  return (Math.SQRT2 * within("aboveLineM", edge.aboveLineM, -10_000, 10_000)) / radiusM;
+  return (Math.SQRT2 * within("aboveLineM", edge.aboveLineM, -30_000, 30_000)) / radiusM;
 }
 
 /**

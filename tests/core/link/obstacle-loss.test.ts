@@ -163,6 +163,38 @@ describe("laws", () => {
     );
   });
 
+  it("a finite loss anywhere in the promised ranges", () => {
+    const height = fc.double({ min: -500, max: 10_000, noNaN: true });
+    const anyPath = fc.record({
+      distanceM: fc.double({ min: 10, max: 200_000, noNaN: true }),
+      nearHeightM: height,
+      farHeightM: height,
+      frequencyMHz: fc.double({ min: 30, max: 300_000, noNaN: true }),
+      k: fc.double({ min: 0.3, max: 100, noNaN: true }),
+      shares: fc.array(
+        fc.record({
+          along: fc.double({ min: 0, max: 1, noNaN: true }),
+          topM: height,
+          depthM: fc.double({ min: 0, max: 200_000, noNaN: true }),
+          kind: fc.constantFrom("ground" as const, "ridge" as const, "trees" as const),
+        }),
+        { maxLength: 5 },
+      ),
+    });
+    fc.assert(
+      fc.property(anyPath, ({ shares, ...rest }) => {
+        const obstacles = shares.map(({ along, ...share }) => ({
+          ...share,
+          distanceFromNearM: along * rest.distanceM,
+        }));
+        const found = obstacleLoss({ ...rest, obstacles });
+        expect(found.lossDb).toBeGreaterThanOrEqual(0);
+        expect(Number.isFinite(found.lossDb)).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
   it("reversing the path changes nothing", () => {
     fc.assert(
       fc.property(obstacleLists, fc.double({ min: 0, max: 40, noNaN: true }), (obstacles, farHeightM) => {
