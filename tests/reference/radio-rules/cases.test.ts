@@ -140,6 +140,79 @@ describe("Australia, New Zealand, Canada", () => {
   });
 });
 
+/**
+ * A second transcription of the rules as they were read or remembered (each row of the tables says which), so that a slip
+ * of the pen in either is seen: edges in MHz; gain, width, power control; EIRP in dBm; outdoors; seconds of silence.
+ */
+const TRANSCRIPT = [
+  ["us-2400", 2400, 2483.5, 9, 20, false, 38, true, 0],
+  ["us-5150", 5150, 5250, 23, 80, false, 53, true, 0],
+  ["us-5250", 5250, 5350, 6, 20, true, 30, true, 60],
+  ["us-5470", 5470, 5725, 6, 10, true, 27, true, 60],
+  ["us-5725", 5725, 5850, 23, 20, false, 53, true, 0],
+  ["us-24000", 24_000, 24_250, 20, 20, false, 12.73, true, 0],
+  ["us-24050", 24_050, 24_250, 35, 20, false, 32.73, true, 0],
+  ["us-57000", 57_000, 71_000, 40, 2160, false, 60, true, 0],
+  ["ca-2400", 2400, 2483.5, 24, 20, false, 36, true, 0],
+  ["ca-5150", 5150, 5250, 23, 20, false, 23, false, 0],
+  ["ca-5250", 5250, 5350, 23, 20, false, 23, "ask", 60],
+  ["ca-5470", 5470, 5725, 23, 20, true, 30, true, 60],
+  ["ca-5725", 5725, 5850, 23, 20, false, 53, true, 0],
+  ["ca-57000", 57_000, 71_000, 40, 2160, false, 40, true, 0],
+  ...(["eu", "uk"] as const).flatMap((at) => [
+    [`${at}-2400`, 2400, 2483.5, 24, 20, false, 20, true, 0] as const,
+    [`${at}-5150`, 5150, 5250, 23, 20, false, 23, false, 0] as const,
+    [`${at}-5250`, 5250, 5350, 23, 20, false, 20, false, 60] as const,
+    [`${at}-5470`, 5470, 5600, 23, 20, true, 30, true, 60] as const,
+    [`${at}-5600`, 5600, 5650, 23, 20, false, 27, true, 600] as const,
+    [`${at}-5650`, 5650, 5725, 23, 10, true, 27, true, 60] as const,
+    [`${at}-5725`, 5725, at === "eu" ? 5875 : 5850, 23, 20, false, 36, "ask", 60] as const,
+    [`${at}-24050`, 24_050, 24_250, 30, 20, false, 20, true, 0] as const,
+    [`${at}-57000`, 57_000, 71_000, 10, 2160, false, 37, true, 0] as const,
+    [`${at}-57000-fixed`, 57_000, 71_000, 38, 2160, false, 55, true, 0] as const,
+  ]),
+  ["au-2400", 2400, 2483.5, 24, 20, false, 36, true, 0],
+  ["au-5150", 5150, 5250, 23, 20, false, 23, "ask", 0],
+  ["au-5250", 5250, 5350, 23, 20, false, 23, false, 60],
+  ["au-5470", 5470, 5600, 23, 20, true, 30, true, 60],
+  ["au-5650", 5650, 5725, 23, 10, true, 27, true, 60],
+  ["au-5725", 5725, 5850, 23, 20, false, 36, true, 0],
+  ["au-57000", 57_000, 66_000, 38, 2160, false, 40, "ask", 0],
+  ["nz-2400", 2400, 2483.5, 24, 20, false, 30, true, 0],
+  ["nz-5150", 5150, 5250, 23, 20, false, 23, "ask", 0],
+  ["nz-5250", 5250, 5350, 23, 20, false, 20, false, 60],
+  ["nz-5470", 5470, 5725, 5, 20, false, 26, true, 60],
+  ["nz-5725", 5725, 5850, 16, 10, false, 43, true, 0],
+  ["nz-57000", 57_000, 64_000, 38, 2160, false, 40, "ask", 0],
+  ["other-2400", 2400, 2483.5, 24, 5, false, 17, "ask", 0],
+  ["other-5470", 5470, 5725, 23, 20, false, 27, "ask", 600],
+  ["other-57000", 57_000, 64_000, 38, 2160, false, 40, "ask", 0],
+] as const;
+
+describe("every band, written down twice", () => {
+  it.each(TRANSCRIPT)(
+    "%s",
+    (id, lowMHz, highMHz, gainDbi, widthMHz, hasPowerControl, dbm, outdoors, silentS) => {
+      const row = REGIONS.flatMap(bandsOfRegion).find((band) => band.id === id)!;
+      expect([row.lowMHz, row.highMHz, row.outdoorAllowed, row.silenceAfterPowerCutS]).toEqual([
+        lowMHz,
+        highMHz,
+        outdoors,
+        silentS,
+      ]);
+      near(limitDbm({ id, gainDbi, widthMHz, hasPowerControl })!, dbm, { within: 0.05 });
+    },
+  );
+
+  it("leaves none out", () => {
+    expect(TRANSCRIPT.map(([id]) => id).sort()).toEqual(
+      REGIONS.flatMap(bandsOfRegion)
+        .map((band) => band.id)
+        .sort(),
+    );
+  });
+});
+
 describe("every row", () => {
   const rows = REGIONS.flatMap(bandsOfRegion);
 
