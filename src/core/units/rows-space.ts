@@ -7,7 +7,7 @@ export const LENGTH: readonly UnitRow[] = [
     singular: "metre",
     plural: "metres",
     toBase: 1,
-    typed: ["meter", "meters", "mtr"],
+    typed: ["meter", "meters", "mtr", "mtrs"],
     source: SI,
   },
   {

@@ -35,6 +35,14 @@ export const DURATION: readonly UnitRow[] = [
     source: DEFINITION,
   },
   {
+    symbol: "fortnights",
+    singular: "fortnight",
+    plural: "fortnights",
+    toBase: 336,
+    typed: [],
+    source: DEFINITION,
+  },
+  {
     symbol: "months",
     singular: "month",
     plural: "months",

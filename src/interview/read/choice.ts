@@ -1,3 +1,4 @@
+import { findUnit } from "../../core/units/index.ts";
 import { type Refused, refused } from "./refusal.ts";
 import { LONGEST_ANSWER, plainText, quotable } from "./typed-text.ts";
 
@@ -11,14 +12,6 @@ export interface ChoiceHeard {
   readonly ok: true;
   readonly id: string;
   /** The option's label. */
-  readonly heard: string;
-}
-
-export interface ChoicesHeard {
-  readonly ok: true;
-  /** In the order of the list; empty for "none". */
-  readonly ids: readonly string[];
-  /** Labels, joined with commas; "none". */
   readonly heard: string;
 }
 
@@ -79,16 +72,22 @@ export function readChoice(text: string, options: readonly ChoiceOption[]): Choi
   );
 }
 
+/** The option whose whole id, label or alias a text is. */
+export function optionNamed(text: string, options: readonly ChoiceOption[]): ChoiceOption | undefined {
+  const wanted = folded(text);
+  return wanted === "" ? undefined : options.find((option) => namesOf(option).includes(wanted));
+}
+
 /** Each way to match is tried in turn, the surest first; the first that finds anything decides. */
 function matchesOf(text: string, wanted: string, options: readonly ChoiceOption[]): readonly ChoiceOption[] {
   const named = options.filter((option) => namesOf(option).includes(wanted));
   const numbered = options[numberOf(text, wanted) - 1];
   if (/^\d/.test(wanted)) {
     // "2" may be the second of the list and also a label's first word: then both are meant, and we ask.
-    const worded = options.filter((option) => namesOf(option).some((name) => name.split(" ")[0] === wanted));
+    const worded = options.filter((option) => namesOf(option).some((name) => beginsWithNumber(name, wanted)));
     const isNumber = /^\d+$/.test(wanted);
     const all = new Set([...named, ...(isNumber ? worded : []), ...(numbered ? [numbered] : [])]);
-    if (all.size > 0) return [...all];
+    if (all.size > 0) return options.filter((option) => all.has(option));
   }
   if (named.length > 0) return named;
   const yesNo = yesNoOf(wanted, options);
@@ -98,6 +97,9 @@ function matchesOf(text: string, wanted: string, options: readonly ChoiceOption[
   if (numbered !== undefined) return [numbered];
   return options.filter((option) => namesOf(option).some((name) => hasPrefixes(name, wanted)));
 }
+
+const beginsWithNumber = (name: string, figures: string): boolean =>
+  name.startsWith(figures) && !/^[\d.,]/.test(name.slice(figures.length));
 
 /** Every typed word begins a word of the name, in the same order. */
 function hasPrefixes(name: string, wanted: string): boolean {
@@ -127,92 +129,20 @@ function numberOf(text: string, wanted: string): number {
   return Math.max(NUMBER_WORDS.indexOf(word), ORDINALS.indexOf(word)) + 1;
 }
 
+/** Id, label and aliases, as `folded` spells them. */
 const namesOf = (option: ChoiceOption): readonly string[] =>
   [option.id, option.label, ...(option.aliases ?? [])].map(folded);
 
-/** One spelling for the purpose of comparison: "12 V" and "12v" are the same. */
-function folded(text: string): string {
+const unitSymbol = (word: string): string => (findUnit(word)?.symbol || word).toLowerCase();
+
+/** One spelling for the purpose of comparison: "12 V", "12v" and "12 volts" are the same. */
+export function folded(text: string): string {
   return plainText(text)
     .toLowerCase()
-    .replace(/(?<=\d) (?=[a-z%])/g, "")
+    .replace(/(\d) ?([a-z%]+)(?![a-z])/g, (_, digit: string, word: string) => digit + unitSymbol(word))
     .replace(/'/g, "")
     .replace(/[^\p{L}\p{N}%+<>.-]+/gu, " ")
     .replace(/(?<!\d)[.-]+|[.-]+(?!\d)/g, " ")
     .replace(/\s+/g, " ")
     .trim();
-}
-
-/** Several options at once: "1,3", "1 and 3", "2-4", "none", "all", "all but 2". */
-export function readChoices(text: string, options: readonly ChoiceOption[]): ChoicesHeard | Refused {
-  const plain = plainText(text);
-  if (folded(text) === "") return refused({ code: "empty" });
-  // One label may itself hold a comma or an "and".
-  const single = options.find((option) => namesOf(option).includes(folded(text)));
-  if (single !== undefined) return chosen([single.id], options);
-  if (/^(?:none|none of (?:them|these|those)|neither|nothing|no|zero|0|-)[.!]?$/i.test(plain))
-    return chosen([], options);
-  const but =
-    /^(?:all|everything|every one|both)(?: of (?:them|these))?(?: (?:but|except|besides|without) (.+))?$/i.exec(
-      plain,
-    );
-  if (but !== null) {
-    const all = options.map((option) => option.id);
-    if (but[1] === undefined) return chosen(all, options);
-    const left = readList(but[1], options);
-    return "ok" in left
-      ? left
-      : chosen(
-          all.filter((id) => !left.ids.includes(id)),
-          options,
-        );
-  }
-  const list = readList(plain, options);
-  return "ok" in list ? list : chosen(list.ids, options);
-}
-
-function readList(
-  text: string,
-  options: readonly ChoiceOption[],
-): { readonly ids: readonly string[] } | Refused {
-  const isFigures = /^[\d\s.,;&+and-]+$/i.test(text);
-  const parts = text
-    .split(isFigures ? /(?:\s*(?:[,;&+]|\band\b)\s*|\s+(?!-)(?<!-\s))+/i : /\s*[,;&+]\s*/)
-    .filter((part) => part !== "");
-  const ids: string[] = [];
-  for (const part of parts) {
-    const read = readPart(part, options);
-    if ("ok" in read) return read;
-    ids.push(...read.ids);
-  }
-  return ids.length > 0 ? { ids } : refused({ code: "empty" });
-}
-
-function readPart(
-  part: string,
-  options: readonly ChoiceOption[],
-): { readonly ids: readonly string[] } | Refused {
-  const trimmed = part.replace(/^and /i, "");
-  const span = /^(\d{1,3})\s*(?:-|\.\.|to)\s*(\d{1,3})$/.exec(trimmed);
-  if (span !== null) {
-    const [from, to] = [Number(span[1]), Number(span[2])].sort((a, b) => a - b) as [number, number];
-    if (from >= 1 && to <= options.length)
-      return { ids: options.slice(from - 1, to).map((option) => option.id) };
-  }
-  const whole = readChoice(trimmed, options);
-  if (whole.ok) return { ids: [whole.id] };
-  const halves = trimmed.split(/ and /i);
-  if (halves.length < 2) return whole;
-  const ids: string[] = [];
-  for (const half of halves) {
-    const read = readChoice(half, options);
-    if (!read.ok) return read;
-    ids.push(read.id);
-  }
-  return { ids };
-}
-
-function chosen(ids: readonly string[], options: readonly ChoiceOption[]): ChoicesHeard {
-  const picked = options.filter((option) => ids.includes(option.id));
-  const heard = picked.length === 0 ? "none" : picked.map((option) => option.label).join(", ");
-  return { ok: true, ids: picked.map((option) => option.id), heard };
 }

@@ -14,6 +14,8 @@ export interface ClockRangeHeard {
 
 const WHOLE_DAY =
   /^(?:all day(?: (?:and night|long))?|always|the whole day|whole day|day and night|around the clock|round the clock|24 ?(?:h|hrs?|hours?)(?: a day)?|24\/7)$/;
+/** Leaves no doubt of the kind "9 to 5" raises. */
+const NEXT_DAY = / (?:on |of )?(?:the )?(?:next|following) (?:day|morning)$/;
 const JOINER = / ?(?:-|\.{2,3}) ?| (?:to|till|until|through|thru|and|up to) /g;
 
 /** A stretch of clock time: "from 6 to 18", "6am-8pm", "half past six to ten at night", "all day". */
@@ -23,11 +25,15 @@ export function readClockRange(text: string): ClockRangeHeard | Refused {
   const typed = quotable(text);
   if (WHOLE_DAY.test(plain)) return heardRange(0, DAY_MIN);
   if (text.length > LONGEST_ANSWER) return refused({ code: "not-a-time", typed });
-  const words = plain.replace(/^(?:from|between) /, "");
+  const said = plain.replace(/^(?:from|between) /, "").replace(/[.,;!]+$/, "");
+  const words = said.replace(NEXT_DAY, "");
+  const isNextDay = words !== said;
   for (const joiner of words.matchAll(JOINER)) {
     const from = timeTyped(words.slice(0, joiner.index));
     const to = timeTyped(words.slice(joiner.index + joiner[0].length));
-    if (from !== undefined && to !== undefined) return rangeOf(from, to, typed);
+    if (from !== undefined && to !== undefined) {
+      return isNextDay ? rangeByClock(from, to, typed) : rangeOf(from, to, typed);
+    }
   }
   return refused({ code: "not-a-time", typed });
 }
@@ -37,24 +43,45 @@ function rangeOf(from: TimeTyped, to: TimeTyped, typed: string): ClockRangeHeard
   if (from.isBare && !to.isBare && to.halfDay !== null && to.halfDay !== "am") {
     const evening = (from.minutes % 720) + 720;
     const morning = from.minutes % 720;
-    const end = to.minutes === 0 ? DAY_MIN : to.minutes;
+    const end = endOf(to);
     return heardRange(evening < end ? evening : morning, end);
   }
   if (from.isBare && to.isBare && to.minutes <= from.minutes) {
-    const onDial = [from.minutes % 720, to.minutes % 720] as const;
     return refused({
       code: "ambiguous-time",
       typed,
-      readings: [
-        `${clockText(onDial[0])} to ${clockText(onDial[1] + 720)}`,
-        `${clockText(onDial[0] + 720)} to ${clockText(onDial[1])}`,
-      ],
+      readings: readingsOf(from.minutes % 720, to.minutes % 720),
     });
   }
-  const end = to.minutes % DAY_MIN === 0 ? DAY_MIN : to.minutes;
+  if (from.halfDay === null || !to.isBare) return rangeByClock(from, to, typed);
   const start = from.minutes % DAY_MIN;
-  if (start === end) return refused({ code: "not-a-time", typed });
-  return heardRange(start, end);
+  return heardRange(start, nearerEnd(start, to.minutes));
+}
+
+/** Both times as they stand. */
+function rangeByClock(from: TimeTyped, to: TimeTyped, typed: string): ClockRangeHeard | Refused {
+  const start = from.minutes % DAY_MIN;
+  const end = endOf(to);
+  return start === end ? refused({ code: "not-a-time", typed }) : heardRange(start, end);
+}
+
+/** Both readings by the twenty-four-hour clock, with the leading zero that leaves no doubt. */
+function readingsOf(from: number, to: number): readonly string[] {
+  // On the dial twelve stands before one: "12 to 1" is an hour by day or by night.
+  const isForward = to > from;
+  const ends = [isForward ? to : to + 720, isForward ? to + 720 : to] as const;
+  const clock = (minutes: number): string => clockText(minutes).padStart(5, "0");
+  return [`${clock(from)} to ${clock(ends[0])}`, `${clock(from + 720)} to ${clock(ends[1])}`];
+}
+
+const endOf = (to: TimeTyped): number => (to.minutes % DAY_MIN === 0 ? DAY_MIN : to.minutes);
+
+/** "Noon to six", "8 pm to 6": a bare last time is the next one on the dial. */
+function nearerEnd(start: number, bareMinutes: number): number {
+  const onDial = bareMinutes % 720;
+  const afterStart = (minutes: number): number => (minutes - start + DAY_MIN - 1) % DAY_MIN;
+  const nearer = afterStart(onDial) < afterStart(onDial + 720) ? onDial : onDial + 720;
+  return nearer === 0 ? DAY_MIN : nearer;
 }
 
 function heardRange(fromMin: number, toMin: number): ClockRangeHeard {

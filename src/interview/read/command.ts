@@ -1,3 +1,4 @@
+import { type ChoiceOption, optionNamed } from "./choice.ts";
 import { LONGEST_ANSWER, plainText } from "./typed-text.ts";
 
 /** What can be said at any question instead of an answer. */
@@ -132,16 +133,13 @@ const WORDS: Readonly<Record<Plain, readonly string[]>> = {
     "goodbye",
     "good bye",
     "q",
-    "leave",
     "save and quit",
     "save and exit",
     "save and stop",
     "save and leave",
     "stop here",
     "stop for now",
-    "pause",
     "come back later",
-    "later",
     "enough for today",
     "thats all for today",
   ],
@@ -161,7 +159,7 @@ const QUESTIONS: readonly (readonly [Plain, RegExp])[] = [
   ["how", /^how (?:do|can|could|would|should) (?:i|we|you|one) .+$/],
   ["how", /^how to .+$/],
   ["how", /^where (?:do|can|would|could|should) (?:i|we) (?:find|see|look|read|get) .+$/],
-  ["unsure", /^i (?:really |honestly )?(?:dont|do not) know.*$/],
+  ["unsure", /^i (?:really |honestly )?(?:dont|do not) know\D*$/],
 ];
 
 const CHANGE =
@@ -170,9 +168,11 @@ const CHANGE =
 /**
  * The command a text is, or null where it is an answer. Text that begins with a quotation mark is never a command:
  * 'Why is the town, why is the question.
+ *
+ * @param options  of the choice being asked: the whole name of one of them is that answer, whatever else it may mean
  */
-export function readCommand(text: string): Command | null {
-  if (text.length > LONGEST_ANSWER || isForced(text)) return null;
+export function readCommand(text: string, options: readonly ChoiceOption[] = []): Command | null {
+  if (text.length > LONGEST_ANSWER || isForced(text) || optionNamed(text, options)) return null;
   const words = plainText(text).toLowerCase().replace(/'/g, "").trim();
   const bare = words.replace(/(?<=[a-z/])[\s.,!?]+$/, "");
   const command = BY_WORDS.get(bare) ?? QUESTIONS.find(([, pattern]) => pattern.test(bare))?.[0];

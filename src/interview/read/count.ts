@@ -43,7 +43,7 @@ export function readCount(
       example,
     });
   }
-  const count = start[1] === undefined ? number.value : -number.value;
+  const count = start[1] === undefined ? number.value : 0 - number.value;
   if (!Number.isInteger(count)) return refused({ code: "not-a-count", typed, got: count });
   const facts = { typed: String(count), min: possible.min, max: possible.max, got: count, unit: "" };
   if (count < possible.min) return refused({ code: "too-small", ...facts });

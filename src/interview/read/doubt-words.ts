@@ -1,43 +1,69 @@
 export type Doubt = "about" | "atLeast" | "under";
 
-const ABOUT =
-  "(?:about|abt\\.?|approximately|approx\\.?|roughly|around|circa|ca\\.?|some|maybe|perhaps|say|nearly|almost|more or less|~)";
+type Head = Doubt | "between" | "filler";
 
-const HEADS: readonly (readonly [Doubt | "between" | "filler", RegExp])[] = [
+/** What may stand before a figure. A word ends where its letters end: "min 5", not "minus 5". */
+const HEADS: readonly (readonly [Head, RegExp])[] = [
   [
     "atLeast",
-    /^(?:at least|no less than|not less than|more than|over|above|min\.?|minimum(?: of)?|upwards of|from at least|>=?) ?(.+)$/i,
+    head(
+      "at least|no less than|not less than|more than|over|above|minimum of|minimum|min\\.?|upwards of",
+      ">=?",
+    ),
   ],
   [
     "under",
-    /^(?:at most|no more than|not more than|not over|less than|fewer than|under|below|up to|max\.?|maximum(?: of)?|<=?) ?(.+)$/i,
+    head(
+      "at most|no more than|not more than|not over|less than|fewer than|under|below|up to|maximum of|maximum|max\\.?",
+      "<=?",
+    ),
   ],
-  ["about", new RegExp(`^${ABOUT}(?<![a-z](?=[a-z])) ?(.+)$`, "i")],
-  ["between", /^(?:(?:somewhere |anywhere )?between) (.+)$/i],
+  [
+    "about",
+    head(
+      "about|abt\\.?|approximately|approx\\.?|roughly|around|circa|ca\\.?|some|maybe|perhaps|say|nearly|almost|more or less|not sure|unsure|i'm not sure|i don't know|i dont know",
+      "~",
+    ),
+  ],
+  ["between", head("between|somewhere between|anywhere between")],
   [
     "filler",
-    /^(?:it is|it's|its|that is|that's|they are|exactly|precisely|just|only|from|a total of|=|:) ?(?=[^a-z]| ?[a-z])(.+)$/i,
+    head("it is|it's|its|that is|that's|they are|exactly|precisely|just|only|but|from|a total of", "=|:|,"),
   ],
 ];
 
+/** What may stand after one. */
 const TAILS: readonly (readonly [Doubt | "filler", RegExp])[] = [
   [
     "about",
-    /^(.+?)(?: or so| or thereabouts| more or less| roughly| approx\.?| approximately| ?-?ish| about|,? give or take)$/i,
+    tail(
+      " or so| or thereabouts| more or less| roughly| approx\\.?| approximately| ?-?ish| about|,? give or take",
+    ),
   ],
   [
     "atLeast",
-    /^(.+?)(?: or (?:more|over|above|longer|higher|better)| and (?:more|up|over)| at least| minimum| ?\+)$/i,
+    tail(" or (?:more|over|above|longer|higher|better)| and (?:more|up|over)| at least| minimum| ?\\+"),
   ],
   [
     "under",
-    /^(.+?)(?: or (?:less|fewer|under|below|shorter|lower)| and (?:less|under)| at most| max\.?| maximum| tops)$/i,
+    tail(" or (?:less|fewer|under|below|shorter|lower)| and (?:less|under)| at most| max\\.?| maximum| tops"),
   ],
   [
     "filler",
-    /^(.+?)(?: long| high| tall| wide| deep| away| apart| in all| in total| total| altogether| each| exactly)$/i,
+    tail(" (?:long|high|tall|wide|deep|away|apart|up|each|exactly)| in all| in total| total| altogether"),
   ],
+  ["filler", tail(" (?:typical|typ\\.?|nominal|rated|continuous|on average|average|avg\\.?)")],
+  ["filler", tail(" above (?:the )?ground| off the ground")],
 ];
+
+function head(words: string, signs?: string): RegExp {
+  const ways = `(?:${words})(?![a-z])${signs === undefined ? "" : `|${signs}`}`;
+  return new RegExp(`^(?:${ways}),? ?(.+)$`, "i");
+}
+
+function tail(words: string): RegExp {
+  return new RegExp(`^(.+?)(?:${words})$`, "i");
+}
 
 /**
  * Parts the words of doubt from the figures. The first doubt found wins: "at least about 20" is at least 20.
@@ -64,7 +90,6 @@ export function splitDoubt(text: string): {
   }
   // "20+ ft"; "20 +- 5 ft" and "20 + 5" are something else.
   const plus = /^(\d[\d.,]*) ?\+ ?(?=[a-z"'%°]|$)/i.exec(rest);
-  if (plus !== null)
-    return { rest: `${plus[1]} ${rest.slice(plus[0].length)}`, doubt: doubt ?? "atLeast", isBetween };
-  return { rest, doubt, isBetween };
+  if (plus === null) return { rest, doubt, isBetween };
+  return { rest: `${plus[1]} ${rest.slice(plus[0].length)}`, doubt: doubt ?? "atLeast", isBetween };
 }

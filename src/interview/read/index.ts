@@ -1,11 +1,10 @@
-export {
-  type ChoiceHeard,
-  type ChoiceOption,
-  type ChoicesHeard,
-  readChoice,
-  readChoices,
-} from "./choice.ts";
-export { type ClockHeard, clockText, readClock } from "./clock.ts";
+/**
+ * What typed text means: pure functions from one typed line to a value, or to a refusal with its numbers. None of them
+ * throws whatever is typed; what a refusal says is `refusalText`, and stands nowhere else.
+ */
+export { type ChoiceHeard, type ChoiceOption, readChoice } from "./choice.ts";
+export { type ChoicesHeard, readChoices } from "./choices.ts";
+export { type ClockHeard, readClock } from "./clock.ts";
 export { type ClockRangeHeard, readClockRange } from "./clock-range.ts";
 export { type ChangeTarget, type Command, forcedText, readCommand } from "./command.ts";
 export { type CountHeard, readCount } from "./count.ts";

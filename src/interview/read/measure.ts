@@ -23,8 +23,6 @@ export interface Term {
 /** At least one term; all of one dimension, and of one sign. */
 export interface Measure {
   readonly terms: readonly Term[];
-  /** "half", "1/4" without a unit. */
-  readonly isPart: boolean;
   readonly next: number;
 }
 
@@ -44,11 +42,12 @@ export interface Wanted {
 
 const NOTHING: NotFound = { found: "nothing" };
 const SIGN = /^(?:[-+] ?|(?:minus|negative) )/i;
-const LONGEST_UNIT = 40;
+const BELOW_ZERO = /^ ?(?:below zero|below)(?![a-z])/i;
+const LONGEST_UNIT = 48;
 /** A bare number right after a larger unit: "5 ft 6", "1 h 30". */
 const SMALLER: Readonly<Record<string, string>> = { ft: "in", h: "min", min: "s", lb: "oz", m: "cm" };
 /** Words that may follow a bare number without being its unit. */
-const CONNECTOR = /^(?:to|and|or|till|until|through|thru|plus|give)(?![a-z])/i;
+const CONNECTOR = /^(?:to|and|or|till|until|through|thru|plus|give|below)(?![a-z])/i;
 
 /** Reads the measure that begins at `at`. `hasAnd` is false where "and" parts the two ends of a range. */
 export function readMeasure(text: string, at: number, wanted: Wanted, hasAnd: boolean): MeasureFound {
@@ -66,8 +65,16 @@ export function readMeasure(text: string, at: number, wanted: Wanted, hasAnd: bo
     terms.push(further.term);
     next = further.next;
   }
-  const signed = isNegative ? terms.map((term) => ({ ...term, value: -term.value })) : terms;
-  return { found: "measure", measure: { terms: signed, isPart: first.isPart, next } };
+  if (first.isPart && wanted.dimension === "share") {
+    // "Half" of a share is a half of the whole, not half a percent.
+    const frac = isNegative ? -first.term.value : first.term.value;
+    const value = convert({ value: frac, from: "of 1", to: wanted.shown.symbol });
+    return { found: "measure", measure: { terms: [{ value, unit: wanted.shown }], next } };
+  }
+  const below = wanted.dimension === "temperature" ? BELOW_ZERO.exec(text.slice(next)) : null;
+  const isFlipped = isNegative || below !== null;
+  const signed = isFlipped ? terms.map((term) => ({ ...term, value: -term.value })) : terms;
+  return { found: "measure", measure: { terms: signed, next: next + (below?.[0].length ?? 0) } };
 }
 
 type TermFound =
@@ -164,8 +171,11 @@ interface UnitFound {
 
 /** The longest unit with which a text begins; of two readings as long the wanted kind wins ("5 C" as a difference). */
 function readUnit(rest: string, wanted: Wanted): UnitFound | undefined {
-  const degrees = readDegrees(rest, wanted);
-  if (degrees !== undefined) return degrees;
+  const found = readTableUnit(rest, wanted);
+  return found?.unit.dimension === wanted.dimension ? found : (readDegrees(rest, wanted) ?? found);
+}
+
+function readTableUnit(rest: string, wanted: Wanted): UnitFound | undefined {
   for (let length = Math.min(rest.length, LONGEST_UNIT); length > 0; length--) {
     const word = rest.slice(0, length);
     if (/\s$/.test(word)) continue;
@@ -188,9 +198,8 @@ function unitNamed(word: string, dimension: Dimension): Unit | undefined {
 /** "20 degrees" of temperature are degrees of the unit shown. */
 function readDegrees(rest: string, wanted: Wanted): UnitFound | undefined {
   if (wanted.dimension !== "temperature" && wanted.dimension !== "temperatureDifference") return undefined;
-  const match = /^(?:°|degrees?|degs?)(?! ?[a-z])/i.exec(rest);
-  if (match === null) return undefined;
-  return { unit: wanted.shown, length: match[0].length };
+  const match = /^(?:°|degrees?(?![a-z])|degs?(?![a-z]))/i.exec(rest);
+  return match === null ? undefined : { unit: wanted.shown, length: match[0].length };
 }
 
 /** The word that stands where a unit should. */

@@ -47,11 +47,13 @@ function slipOf(figure: Figure, spec: QuantitySpec, shown: Unit): Slip {
     if (unit !== shown || !isPossible(meant)) return {};
     return { didYouMean: meant, didYouMeanTyped: formatQuantity({ value, unit: other.symbol, digits: 12 }) };
   }
+  if (spec.dimension === "irradiation" && value > max) return monthSlip(value, isPossible, shown);
+  const isSignSlip = (value < 0 && min >= 0) || (value > 0 && max <= 0);
   const isTooFar = Math.abs(value) > Math.max(Math.abs(min), Math.abs(max));
   const candidates = [10, 100, 1000].map((factor) =>
     withoutNoise(isTooFar ? value / factor : value * factor),
   );
-  const meant = [...(value < 0 ? [-value] : []), ...candidates].find(isPossible);
+  const meant = [...(isSignSlip ? [-value] : []), ...candidates].find(isPossible);
   if (meant === undefined) return {};
   if (unit === shown) return { didYouMean: meant };
   // In the unit typed, and only where it still reads like something one would type.
@@ -61,4 +63,13 @@ function slipOf(figure: Figure, spec: QuantitySpec, shown: Unit): Slip {
     didYouMean: meant,
     didYouMeanTyped: formatQuantity({ value: typed, unit: unit.symbol, digits: 6 }),
   };
+}
+
+/** Tables of sun often give the sum of a month. */
+function monthSlip(value: number, isPossible: (candidate: number) => boolean, shown: Unit): Slip {
+  const monthly = "kWh/m2 a month";
+  const inKWh = withoutNoise(convert({ value, from: shown.symbol, to: "kWh/m2 a day" }));
+  const meant = withoutNoise(convert({ value: inKWh, from: monthly, to: shown.symbol }));
+  if (!isPossible(meant)) return {};
+  return { didYouMean: meant, didYouMeanTyped: formatQuantity({ value: inKWh, unit: monthly, digits: 12 }) };
 }

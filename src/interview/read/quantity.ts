@@ -76,12 +76,23 @@ export function readQuantity(text: string, spec: QuantitySpec): QuantityHeard | 
   if (text.length > LONGEST_ANSWER) return notANumber;
 
   const { rest: figures, originWord } = splitOrigin(plain.replace(/[.,;:!?]+$/, "").trim());
-  const { rest, doubt, isBetween } = splitDoubt(figures);
+  const { rest, doubt, isBetween } = splitDoubt(isPlainNumber(spec) ? withoutCurrency(figures) : figures);
   const found = readSpan(rest, wantedOf(spec, shown), isBetween);
   if (found.found === "nothing") return notANumber;
   if (found.found === "refusal") return refused(found.refusal);
   const heard = weigh(found.span, { doubt, spec, shown });
   return heard.ok && originWord !== undefined ? { ...heard, originWord } : heard;
+}
+
+/** A number that is no count of things may be a price, and prices are typed with their currency. */
+const isPlainNumber = (spec: QuantitySpec): boolean => spec.dimension === "count" && !spec.isWhole;
+
+function withoutCurrency(text: string): string {
+  return text
+    .replace(/[$€£¥]/g, " ")
+    .replace(/(?<=[\d ])(?:[A-Z]{3}|dollars?|euros?|pounds?)$/, " ")
+    .replace(/\s+/g, " ")
+    .trim();
 }
 
 function wantedOf(spec: QuantitySpec, shown: Unit): Wanted {
@@ -187,9 +198,7 @@ function bareUnit(measures: readonly Measure[], shown: Unit): Unit {
     const { unit } = measure.terms[0]!;
     if (unit !== null) return unit;
   }
-  // "Half" of a share is a half of the whole, not half a percent.
-  const isPart = shown.dimension === "share" && measures.every((measure) => measure.isPart);
-  return isPart ? unitOf("of 1") : shown;
+  return shown;
 }
 
 function figureOf(measure: Measure, bare: Unit, shown: Unit): Figure {

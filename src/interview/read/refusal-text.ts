@@ -1,4 +1,4 @@
-import { dimensionWords, formatQuantity } from "../../core/units/index.ts";
+import { dimensionWords, formatNumber, formatQuantity } from "../../core/units/index.ts";
 import type { Refusal } from "./refusal.ts";
 
 /** The question a refusal is about. */
@@ -30,9 +30,9 @@ export function refusalText(refusal: Refusal, about: RefusedQuestion): string {
     case "ambiguous-comma":
       return `"${refusal.typed}" can be read two ways. Type ${refusal.asThousands} or ${refusal.asDecimal}.`;
     case "not-an-option":
-      return `"${refusal.typed}" is not in the list. Type ${numbersOf(refusal.options.length)}, or the words: ${listed(refusal.options, "or")}.`;
+      return `"${refusal.typed}" is not in the list. Type ${picks(refusal.options)}.`;
     case "several-options":
-      return `"${refusal.typed}" fits ${listed(refusal.matches, "and")}. Type more of the words.`;
+      return `"${refusal.typed}" fits ${listed(refusal.matches.map(quoted), "and")}. Type more of the words.`;
     case "not-a-time":
       return `I could not read "${refusal.typed}" as a time of day. Type it like this: ${example}.`;
     case "ambiguous-time":
@@ -52,7 +52,8 @@ function rangeText(refusal: OutOfRange, label: string): string {
   const isLow = refusal.code === "too-small";
   const inShown = refusal.typed === show(got, 12) ? "" : ` (${apart(got, isLow ? min : max, unit)})`;
   const side = isLow ? "below" : "above";
-  const facts = `${upperFirst(label)} must be between ${show(min, 12)} and ${show(max, 12)}; ${refusal.typed}${inShown} is ${side} that.`;
+  const limits = `${formatNumber({ value: min, digits: 12 })} and ${show(max, 12)}`;
+  const facts = `${upperFirst(label)} must be between ${limits}; ${refusal.typed}${inShown} is ${side} that.`;
   if (refusal.didYouMean === undefined) return facts;
   const meant = formatQuantity({ value: refusal.didYouMean, unit });
   const typed = refusal.didYouMeanTyped;
@@ -71,7 +72,16 @@ function wholeNeighbours(got: number): string {
   return below < 0 ? String(below + 1) : `${below} or ${below + 1}`;
 }
 
-const numbersOf = (count: number): string => (count === 1 ? "1" : `a number from 1 to ${count}`);
+/** A short list is said again; a long one stands on the screen. */
+function picks(options: readonly string[]): string {
+  if (options.length > 4) return `a number from 1 to ${options.length}, or the first words of one of them`;
+  return listed(
+    options.map((option, i) => `${i + 1} for ${quoted(option)}`),
+    "or",
+  );
+}
+
+const quoted = (words: string): string => `"${words}"`;
 
 function listed(words: readonly string[], last: "or" | "and"): string {
   if (words.length < 2) return words.join("");

@@ -1,3 +1,4 @@
+import type { Dimension } from "../../core/units/index.ts";
 import { type Measure, type MeasureFound, type NotFound, readMeasure, type Wanted } from "./measure.ts";
 
 /** One measure, two ends, or a middle with what to give or take. */
@@ -15,6 +16,7 @@ export type SpanFound = { readonly found: "span"; readonly span: Span } | NotFou
 const RANGE = /^ ?(?:-|\.{2,3}|(?:to|or|till|until|through|thru|up to)(?![a-z])) ?/i;
 const BETWEEN_AND = /^ ?(?:-|\.{2,3}|(?:and|to|or)(?![a-z])) ?/i;
 const GIVE_OR_TAKE = /^ ?(?:\+ ?-|plus or minus|plus\/minus|give or take)(?: about)? ?/i;
+const EITHER_OR: readonly Dimension[] = ["voltage", "frequency"];
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|per ?cent)$/i;
 
 /**
@@ -33,6 +35,8 @@ export function readSpan(text: string, wanted: Wanted, isBetween: boolean): Span
   if (giveOrTake !== null) return readGiveOrTake(text, measure, measure.next + giveOrTake[0].length, wanted);
   const joiner = (isBetween ? BETWEEN_AND : RANGE).exec(rest);
   if (joiner === null) return { found: "nothing" };
+  // "2 or 3 days" is a range; "12 or 24 V", "2.4 or 5 GHz" are two different things, with nothing between them.
+  if (/or/i.test(joiner[0]) && EITHER_OR.includes(wanted.dimension)) return { found: "nothing" };
   const second = readLast(text, measure.next + joiner[0].length, wanted);
   if (second.found !== "measure") return second;
   return { found: "span", span: { kind: "range", from: measure, to: second.measure } };

@@ -45,6 +45,7 @@ const FACTORS: readonly (readonly [string, string, number, string])[] = [
   ["min", "h", 1 / 60, "BIPM SI Brochure, from memory"],
   ["d", "h", 24, "BIPM SI Brochure, from memory"],
   ["weeks", "s", 604800, "scipy.constants 1.17.1 week"],
+  ["fortnights", "weeks", 2, "definition of the word"],
   ["years", "s", 31536000, "scipy.constants 1.17.1 year; NIST"],
   ["months", "d", 30.416666666666668, "365/12 worked by hand"],
   ["g", "kg", 0.001, "SI prefix"],

@@ -90,6 +90,7 @@ const NAMES: Readonly<Record<Dimension, readonly (readonly [string, string, stri
     ["h", "hour", "hours"],
     ["d", "day", "days"],
     ["weeks", "week", "weeks"],
+    ["fortnights", "fortnight", "fortnights"],
     ["months", "month", "months"],
     ["years", "year", "years"],
   ],
