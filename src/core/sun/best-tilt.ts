@@ -1,5 +1,5 @@
 import { clamp, indexOfMin, within } from "../numerics/index.ts";
-import { type LevelSun, monthlyPoa } from "./monthly-poa.ts";
+import { type LevelSun, levelMonths, planeMonths } from "./monthly-poa.ts";
 
 /** A month with less than this on the level is dark: no practical array lives on it, the bank has to bridge it. */
 export const DARK_MONTH_GHI_KWH_PER_M2 = 0.1;
@@ -50,9 +50,12 @@ export function bestTilt(
   const lit = wanted.filter((month) => site.ghiDailyKWhPerM2ByMonth[month]! >= DARK_MONTH_GHI_KWH_PER_M2);
   const judged = lit.length > 0 ? lit : wanted;
 
+  const levels = levelMonths(site);
   const at = (tiltDeg: number): TiltResult => {
     const azimuthDeg = site.latitudeDeg < 0 ? 0 : 180;
-    const { poaDailyKWhPerM2ByMonth } = monthlyPoa({ ...site, tiltDeg, azimuthDeg });
+    const poaDailyKWhPerM2ByMonth = planeMonths(levels, { ...site, tiltDeg, azimuthDeg }).map(
+      (month) => month.poaDailyKWhPerM2,
+    );
     const ratios = judged.map((month) => poaDailyKWhPerM2ByMonth[month]! / site.dailyWhByMonth[month]!);
     const worst = indexOfMin(ratios);
     return {

@@ -48,7 +48,8 @@ export function dailyDiffuseFrac(day: {
   if (isWinter) {
     return k < 0.715 ? 1 - 0.2727 * k + 2.4495 * k ** 2 - 11.9514 * k ** 3 + 9.3879 * k ** 4 : 0.143;
   }
-  return k < 0.722 ? 1 + 0.2832 * k - 2.5557 * k ** 2 + 0.8448 * k ** 3 : 0.175;
+  // as printed it passes 1 by up to 0.008 below an index of 0.11
+  return k < 0.722 ? Math.min(1, 1 + 0.2832 * k - 2.5557 * k ** 2 + 0.8448 * k ** 3) : 0.175;
 }
 
 /**

@@ -29,5 +29,23 @@ export {
   hourlyDiffuseFrac,
   monthlyDiffuseFrac,
 } from "./diffuse.ts";
+export { diffuseHourFrac, globalHourFrac } from "./hour-share.ts";
+export {
+  clearSkyGhiWPerM2,
+  isotropicPoa,
+  type PlaneIrradiance,
+  relativeAirMassRatio,
+  type SplitIrradiance,
+  splitIrradiance,
+} from "./irradiance.ts";
 export { type LevelSun, type MonthlyPoa, monthlyPoa } from "./monthly-poa.ts";
+export {
+  FIRST_UTC_MS,
+  incidenceDeg,
+  LAST_UTC_MS,
+  type SunPosition,
+  sunDirection,
+  sunPosition,
+} from "./position.ts";
+export { type SunTimes, sunTimes } from "./sun-times.ts";
 export { MEAN_DAY_BY_MONTH, type MeanDay, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
