@@ -70,9 +70,16 @@ export function readCommandLine(argv: readonly string[]): CommandLine {
     return wrong(`${(error as Error).message.split(". To specify")[0]}.`.replace(/\.\.$/, "."));
   }
   const { values: options } = parsed;
-  const [word = "interview", ...args] = parsed.positionals;
+  const [typedWord, ...args] = parsed.positionals;
+  const word = typedWord ?? "interview";
   if (options.version) return { kind: "command", name: "version", args: [], options };
-  if (options.help) return { kind: "command", name: "help", args: isCommand(word) ? [word] : [], options };
+  if (options.help)
+    return {
+      kind: "command",
+      name: "help",
+      args: typedWord !== undefined && isCommand(word) ? [word] : [],
+      options,
+    };
   if (!isCommand(word)) return wrong(`There is no command "${word}".`);
   const form = commandForms[word];
   const taken = new Set<string>([...everywhere, ...form.takes]);

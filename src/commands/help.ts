@@ -56,7 +56,7 @@ const pages: Readonly<Record<CommandName, Page>> = {
   },
   checklist: {
     form: "mastwright checklist BRIEF [--to md|text|html|csv|json]",
-    does: "Prints the lists to buy, build, prove and keep the post by.",
+    does: "Prints the lists to buy, build and keep it by.",
     examples: [
       ["mastwright checklist hill-gate --to html > hill-gate.html", "a page to print"],
       ["mastwright checklist hill-gate --to csv", "the parts for a spreadsheet"],
@@ -64,12 +64,12 @@ const pages: Readonly<Record<CommandName, Page>> = {
   },
   schema: {
     form: "mastwright schema",
-    does: "Prints the JSON Schema of a brief file, with every question in it.",
+    does: "Prints the JSON Schema of a brief file.",
     examples: [["mastwright schema > brief.schema.json", "for an editor that completes and checks"]],
   },
   about: {
     form: "mastwright about",
-    does: "Says what this is, where it keeps things, and whose data it uses.",
+    does: "Says where it keeps things and whose data it uses.",
     examples: [],
   },
   help: { form: "mastwright help [COMMAND]", does: "Prints this, or the page of one command.", examples: [] },
@@ -83,24 +83,31 @@ function table(rows: readonly (readonly [string, string])[]): readonly string[] 
 
 function overview(): readonly string[] {
   return [
-    "Mastwright asks about a camera post that makes its own power, works out its parts and says what they mean.",
+    "Mastwright asks about a camera post that makes its own power, works out its",
+    "parts and says what they mean.",
     "",
     "Examples",
     ...table([
       ["mastwright", "begin, or go on with a saved brief"],
       ["mastwright resume hill-gate", "go on with the brief hill-gate"],
       ["mastwright size site.json --json", "from a brief in a file, without asking"],
-      ["mastwright checklist hill-gate --to html > hill-gate.html", "the lists as a page to print"],
+      ["mastwright checklist hill-gate --to md", "the lists to buy, build and keep it by"],
     ]),
     "",
     "Commands",
-    ...table(Object.values(pages).map((page): [string, string] => [page.form, page.does])),
+    ...table(
+      Object.values(pages).map((page): [string, string] => [
+        page.form.replace(/^mastwright ?| \[?--.*/g, "") || "(none)",
+        page.does,
+      ]),
+    ),
     "",
     "  BRIEF is a file, the name of a saved brief, or - for standard input.",
+    "  More about one of them, with examples: mastwright help size",
     "",
     "Options that work everywhere",
     ...table([
-      ["--plain", "line by line, nothing redrawn: for screen readers, simple terminals and pipes"],
+      ["--plain", "line by line: for screen readers, simple terminals, pipes"],
       ["--ascii", "no signs beyond ASCII"],
       ["--no-color", "no colour"],
       ["-h, --help", "the page of a command"],
@@ -109,7 +116,7 @@ function overview(): readonly string[] {
     "",
     "Environment",
     ...table([
-      ["MASTWRIGHT_HOME", "folder for briefs and settings, instead of the platform's own"],
+      ["MASTWRIGHT_HOME", "folder for briefs and settings"],
       ["ACCESSIBLE=1, TERM=dumb", "as --plain"],
       ["NO_COLOR", "as --no-color"],
       ["MASTWRIGHT_DEBUG=1", "print the whole trace of an error of ours"],

@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { type BriefFile, type BriefReading, readBriefText } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { idOfName } from "./fresh-brief.ts";
@@ -7,7 +7,7 @@ export type Found =
   | { readonly kind: "brief"; readonly file: BriefFile }
   | { readonly kind: "unusable"; readonly says: string };
 
-const isFile = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isFile() === true;
+const isThere = (path: string): boolean => existsSync(path) && !statSync(path).isDirectory();
 
 function asFound(what: string, reading: BriefReading): Found {
   switch (reading.kind) {
@@ -27,7 +27,7 @@ function asFound(what: string, reading: BriefReading): Found {
 export function foundBrief({ briefs }: Context, what: string): Found {
   try {
     if (what === "-") return asFound("What came in", readBriefText(readFileSync(0, "utf8")));
-    if (isFile(what)) return asFound(what, readBriefText(readFileSync(what, "utf8")));
+    if (isThere(what)) return asFound(what, readBriefText(readFileSync(what, "utf8")));
     const id = idOfName(what);
     // A saved brief is only looked at here: nothing is renamed, whatever is wrong with it.
     if (id !== null && !/[/\\]|\.json$/.test(what) && briefs.exists(id)) {

@@ -7,7 +7,7 @@
  * 3. Where nothing can be written the interview goes on in memory, and that is said once.
  * 4. An id is `^[a-z0-9-]{1,64}$`: no path can be made of it.
  */
-import { mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import Conf from "conf";
 import { type BriefFile, migrateBrief } from "./brief-file.ts";
@@ -44,7 +44,7 @@ export interface BriefStore {
 
 const idForm = /^[a-z0-9-]{1,64}$/;
 const leftoverMs = 3_600_000;
-const unwritable = new Set(["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "ENOTDIR"]);
+const unwritable = new Set(["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "ENOTDIR", "EEXIST", "EISDIR"]);
 
 /** The id of a brief by its name: "Hill gate" is hill-gate; null where nothing of it can stand in a file name. */
 export function idOf(name: string): string | null {
@@ -83,15 +83,12 @@ function sweep(folder: string): void {
 function setAside(path: string): string | null {
   for (let number = 1; number < 1000; number++) {
     const kept = `${path}.bad-${number}`;
+    if (existsSync(kept)) continue;
     try {
-      statSync(kept);
+      renameSync(path, kept);
+      return kept;
     } catch {
-      try {
-        renameSync(path, kept);
-        return kept;
-      } catch {
-        return null;
-      }
+      return null;
     }
   }
   return null;
@@ -107,7 +104,7 @@ export function openBriefs(dataFolder: string): BriefStore {
     return id;
   };
   const pathOf = (id: string): string => join(folder, `${checked(id)}.json`);
-  const exists = (id: string): boolean => statSync(pathOf(id), { throwIfNoEntry: false }) !== undefined;
+  const exists = (id: string): boolean => existsSync(pathOf(id));
   const confOf = (id: string) =>
     new Conf<Record<string, unknown>>({
       ...confOptions,

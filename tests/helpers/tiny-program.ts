@@ -71,6 +71,6 @@ export function openProgram(): Program {
     sheet: (state, format) =>
       format === "json"
         ? `${JSON.stringify({ name: state.name, answers: state.answers }, null, 2)}\n`
-        : `Camera post: ${state.name} (${format}), 5 Ω\n`,
+        : `${format === "csv" ? "part,quantity,unit\\n" : ""}Camera post: ${state.name} (${format}), 5 Ω\n`,
   };
 }

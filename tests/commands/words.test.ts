@@ -1,0 +1,145 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { comeBackLine } from "../../src/commands/comeback.ts";
+import { commandForms } from "../../src/commands/command-line.ts";
+import type { Context } from "../../src/commands/context.ts";
+import {
+  freeName,
+  freshBrief,
+  idOfName,
+  nameRefusal,
+  readCurrency,
+  suggestedCurrency,
+} from "../../src/commands/fresh-brief.ts";
+import { run as help } from "../../src/commands/help.ts";
+import type { Finding, Opened } from "../../src/commands/program.ts";
+import { verdictOn } from "../../src/commands/verdict.ts";
+import { openBriefs } from "../../src/store/index.ts";
+
+let folder = "";
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "mastwright-"));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+describe("names", () => {
+  test("an id keeps what a person recognises", () => {
+    expect(idOfName("Tromsø, Nord 2!")).toBe("tromso-nord-2");
+    expect(idOfName("Łódź")).toBe("lodz");
+    expect(idOfName("東京")).toBe(null);
+  });
+
+  test("a name that is taken or has no letters is refused with what to type", () => {
+    const briefs = openBriefs(folder);
+    const file = freshBrief({
+      name: "Gate",
+      currency: "EUR",
+      startedUtc: "2026-11-24T00:00:00Z",
+      topicVersions: {},
+    });
+    briefs.save("gate", file);
+    expect(nameRefusal(briefs, "barn")).toBe(null);
+    expect(nameRefusal(briefs, "GATE")).toContain("There is already a brief gate.");
+    expect(nameRefusal(briefs, "東京")).toContain("at least one Latin letter");
+    expect(nameRefusal(briefs, "x".repeat(81))).not.toBe(null);
+  });
+
+  test("the suggested name is free", () => {
+    const briefs = openBriefs(folder);
+    expect(freeName(briefs)).toBe("my post");
+    const file = freshBrief({
+      name: "my post",
+      currency: "EUR",
+      startedUtc: "2026-11-24T00:00:00Z",
+      topicVersions: {},
+    });
+    briefs.save("my-post", file);
+    expect(freeName(briefs)).toBe("my post 2");
+  });
+});
+
+test("currencies are three letters, and the one suggested is the locale's", () => {
+  expect(readCurrency(" eur ")).toBe("EUR");
+  expect(readCurrency("euro")).toBe(null);
+  // ISO 4217 list of currencies by country, from memory.
+  expect(suggestedCurrency("en_GB.UTF-8")).toBe("GBP");
+  expect(suggestedCurrency("de_AT.UTF-8")).toBe("EUR");
+  expect(suggestedCurrency("C")).toBe("USD");
+  expect(suggestedCurrency(undefined)).toBe("USD");
+});
+
+test("how to come back, as it was started", () => {
+  expect(comeBackLine("hill-gate", false)).toBe("mastwright resume hill-gate");
+  expect(comeBackLine("hill-gate", true)).toContain("npm start -- resume hill-gate");
+});
+
+describe("help", () => {
+  const page = (...args: string[]): string => {
+    let text = "";
+    const context = {
+      args,
+      out: (written: string) => {
+        text += written;
+      },
+      talk: (written: string) => {
+        text += written;
+      },
+    };
+    help(context as unknown as Context);
+    return text;
+  };
+
+  test("begins with examples and names every command, exit code and everywhere-option", () => {
+    const text = page();
+    expect(text.indexOf("Examples")).toBeLessThan(text.indexOf("Commands"));
+    for (const name of Object.keys(commandForms)) {
+      if (name !== "interview") expect(text).toMatch(new RegExp(`^  ${name} `, "m"));
+    }
+    for (const code of ["0", "1", "2", "3", "4", "130", "143"])
+      expect(text).toMatch(new RegExp(`^  ${code} `, "m"));
+  });
+
+  test("every command has a page that shows the options it takes, and no line is too long", () => {
+    for (const [name, { takes }] of Object.entries(commandForms)) {
+      const text = page(name);
+      for (const option of takes) expect(text, name).toContain(`--${option}`);
+    }
+    for (const line of page().split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  test("an unknown one is named", () => {
+    expect(page("nonsense")).toContain('There is no command "nonsense".');
+  });
+});
+
+describe("the verdict on a brief from a file", () => {
+  const opened: Opened = { state: {} as Opened["state"], refused: [], missing: [], untouched: {} };
+  const stop: Finding = {
+    id: "x",
+    severity: "stop",
+    says: "A line is overhead.",
+    change: "",
+    numbers: {},
+    topics: [],
+  };
+  const caution: Finding = { ...stop, severity: "caution" };
+
+  test("done, stop, missing, unusable: the gravest first", () => {
+    const missing = [{ id: "place.site", ask: "Where is it?" }];
+    const refused = [{ id: "link.distance", says: "fx is no unit." }];
+    expect(verdictOn("gate", opened, []).code).toBe(0);
+    expect(verdictOn("gate", opened, [caution]).code).toBe(0);
+    expect(verdictOn("gate", opened, [caution, stop]).code).toBe(4);
+    expect(verdictOn("gate", { ...opened, missing }, [stop]).code).toBe(3);
+    expect(verdictOn("gate", { ...opened, missing, refused }, [stop])).toEqual({
+      code: 2,
+      says: [
+        "gate: link.distance was not understood: fx is no unit.",
+        "gate: not answered: place.site (Where is it?)",
+        "gate: Stop: A line is overhead.",
+      ],
+    });
+  });
+});
