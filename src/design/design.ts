@@ -120,9 +120,14 @@ export interface Battery {
   readonly bankNominalV: number;
   readonly autonomyDays: number;
   readonly autonomyReason: string;
+  /** The bank carries the post through months without sun: the days are those of polar stations. */
+  readonly bridgesDarkMonths: boolean;
   readonly dailyAh: number;
   readonly permittedDodFrac: number;
   readonly permittedDodReason: string;
+  /** Deepest discharge at which the electrolyte stays liquid on the coldest night; 1 for lithium iron phosphate. */
+  readonly frostSafeDodFrac: number;
+  readonly permittedDailyDodFrac: number;
   readonly temperatureC: number;
   readonly capacityAtTemperatureFrac: number;
   readonly unadjustedAh: number;
@@ -180,14 +185,23 @@ export interface ArraySizing {
   readonly areaM2: number;
   readonly panelKg: number;
   readonly layoutReason: string;
+  /** One panel's, at 25 degrees C. */
   readonly openCircuitV: number;
+  readonly maxPowerV: number;
+  /** Whole string's at maximum power with the hottest cells, cable drop taken off. */
+  readonly hotMaxPowerV: number;
   /** Whole string on the record cold morning. */
   readonly coldOpenCircuitV: number;
+  /** Of one string. */
   readonly shortCircuitA: number;
+  readonly maxPowerA: number;
+  /** Into the bank at full sun. */
   readonly chargeCurrentA: number;
   /** The controller to buy: at least this current and this input voltage. */
   readonly controllerA: number;
   readonly controllerMaxInputV: number;
+  /** More than one only where the current is beyond the largest sold; each then has an equal share of the strings. */
+  readonly controllers: number;
   /** Monthly supply over demand; 0 in a month without sun, null where nothing is asked. */
   readonly supplyRatioByMonth: readonly (number | null)[];
   /** Days of the design month to refill the bank while carrying the load; null where it never refills in that month. */
@@ -379,6 +393,7 @@ export interface Part {
   readonly quantity: number;
   readonly unit: string;
   readonly specification: readonly string[];
+  /** Of the whole line in the money stage's currency; 0 where it is owned. */
   readonly lowPrice: number;
   readonly highPrice: number;
   readonly isOwned: boolean;

@@ -1,0 +1,59 @@
+import type { Brief } from "../brief.ts";
+import type { Design, StageName, Withheld, World } from "../design.ts";
+import { arrayStage } from "./array.ts";
+import { batteryStage } from "./battery.ts";
+import { climateRefusal, climateStage } from "./climate.ts";
+import { linkStage } from "./link.ts";
+import { loadsStage } from "./loads.ts";
+import { moneyStage } from "./money.ts";
+import { mountingStage } from "./mounting.ts";
+import { provisionalStages } from "./order.ts";
+import { partsStage } from "./parts.ts";
+import { sunStage } from "./sun.ts";
+import { viewStage } from "./view.ts";
+import { wiringStage } from "./wiring.ts";
+
+/** Every stage of a design, in order; what one must know of it is found afterwards. */
+export function chainOf(brief: Brief, world: World): Omit<Design, "findings"> {
+  const climate = climateStage(brief, world);
+  const sun = sunStage(brief, climate, world);
+  const loads = loadsStage(brief, sun);
+  const battery = batteryStage(brief, climate, sun, loads);
+  const array = arrayStage(brief, climate, sun, loads, battery);
+  const view = viewStage(brief);
+  const link = linkStage(brief, climate, view);
+  const mounting = mountingStage(brief, sun, loads, battery, array, link);
+  const wiring = wiringStage(brief, climate, loads, battery, array, mounting);
+  const parts = partsStage(brief, { climate, loads, battery, array, view, link, mounting, wiring });
+  const money = moneyStage(brief, parts);
+  return {
+    schemaVersion: 1,
+    name: brief.name,
+    brief,
+    climate,
+    sun,
+    loads,
+    battery,
+    array,
+    view,
+    link,
+    mounting,
+    wiring,
+    parts,
+    money,
+    provisional: provisionalStages(brief, { hasClimate: climate !== null }),
+    withheld: withheldOf(brief, world),
+  };
+}
+
+/** Stages that rest on the climate and have nothing to stand in for it. */
+const NEEDS_CLIMATE: readonly StageName[] = ["climate", "sun", "battery", "array", "wiring"];
+
+function withheldOf(brief: Brief, world: World): readonly Withheld[] {
+  const because = climateRefusal(brief, world);
+  const withheld: Withheld[] = because === null ? [] : NEEDS_CLIMATE.map((stage) => ({ stage, because }));
+  if (brief.link.carrier.value === "none") {
+    withheld.push({ stage: "link", because: "the picture stays at the post" });
+  }
+  return withheld;
+}

@@ -1,0 +1,90 @@
+/** Which stages rest on which answers and on which stages before them, as data. */
+import { type Brief, type Given, type TopicId, topicIds } from "../brief.ts";
+import { type StageName, stageNames } from "../design.ts";
+
+interface RestsOn {
+  readonly topics: readonly TopicId[];
+  readonly stages: readonly StageName[];
+}
+
+export const restsOn: Readonly<Record<StageName, RestsOn>> = {
+  climate: { topics: ["place"], stages: [] },
+  sun: { topics: ["place", "loads", "hours", "view", "power"], stages: ["climate"] },
+  loads: { topics: ["loads", "hours", "view"], stages: ["sun"] },
+  battery: { topics: ["autonomy", "power", "parts"], stages: ["climate", "sun", "loads"] },
+  array: {
+    topics: ["place", "autonomy", "power", "parts"],
+    stages: ["climate", "sun", "loads", "battery"],
+  },
+  view: { topics: ["view", "loads"], stages: [] },
+  link: { topics: ["place", "link", "autonomy", "mounting"], stages: ["climate", "view"] },
+  mounting: {
+    topics: ["place", "mounting", "view"],
+    stages: ["sun", "loads", "battery", "array", "link"],
+  },
+  wiring: {
+    topics: ["place", "loads", "parts"],
+    stages: ["climate", "loads", "battery", "array", "mounting"],
+  },
+  parts: {
+    topics: ["parts"],
+    stages: ["climate", "sun", "loads", "battery", "array", "view", "link", "mounting", "wiring"],
+  },
+  money: { topics: ["money"], stages: ["parts"] },
+};
+
+/** A stage and every stage it rests on, however far down. */
+export function stagesUnder(stage: StageName): ReadonlySet<StageName> {
+  const under = new Set<StageName>([stage]);
+  for (const below of restsOn[stage].stages) for (const one of stagesUnder(below)) under.add(one);
+  return under;
+}
+
+/** Every topic that a stage rests on, however far down. */
+export function topicsUnder(stage: StageName): ReadonlySet<TopicId> {
+  return new Set([...stagesUnder(stage)].flatMap((one) => restsOn[one].topics));
+}
+
+/** Stages that rest on a question still open, or on a place that nobody knows. */
+export function provisionalStages(
+  brief: Brief,
+  given: { readonly hasClimate: boolean },
+): readonly StageName[] {
+  return stageNames.filter(
+    (stage) =>
+      (!given.hasClimate && stagesUnder(stage).has("climate")) ||
+      [...topicsUnder(stage)].some((topic) => brief.openTopics.includes(topic)),
+  );
+}
+
+/** One answer of a brief that is Mastwright's own stand-in. */
+export interface AssumedAnswer {
+  readonly topic: TopicId;
+  /** Path below the brief: "mounting.gustMPerS", "loads.devices.0.dayW". */
+  readonly path: string;
+  readonly value: unknown;
+}
+
+/**
+ * The stand-ins a brief really uses: those the builder accepted by saying "unsure", and those of topics still open. A stand-in
+ * of a question that was never called for counts in no sum and is left out where its topic is done.
+ */
+export function assumedAnswers(brief: Brief): readonly AssumedAnswer[] {
+  const found: AssumedAnswer[] = [];
+  const visit = (topic: TopicId, path: string, value: unknown) => {
+    if (typeof value !== "object" || value === null) return;
+    if (isGiven(value)) {
+      if (value.origin === "assumed" && (value.isAnswered || brief.openTopics.includes(topic))) {
+        found.push({ topic, path, value: value.value });
+      }
+      return;
+    }
+    for (const [key, below] of Object.entries(value)) visit(topic, `${path}.${key}`, below);
+  };
+  for (const topic of topicIds) visit(topic, topic, brief[topic]);
+  return found;
+}
+
+function isGiven(value: object): value is Given<unknown> {
+  return "origin" in value && "isAnswered" in value;
+}
