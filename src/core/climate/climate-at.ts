@@ -1,11 +1,12 @@
 import { within } from "../numerics/index.ts";
 import { extraterrestrialDailyKWhPerM2ByMonth } from "./extraterrestrial.ts";
+import { type ExtremeTemperatures, extremeTemperatures } from "./extremes.ts";
 import type { ClimateGrids } from "./grids.ts";
 import { blended, cellsRound, nodesRound, storedAt, valueAt } from "./lookup.ts";
-import { GHI_UNCERTAINTY_FRAC, IRRADIATION_REACH_KM, LAPSE_K_PER_M } from "./tables.ts";
+import { IRRADIATION_REACH_KM, LAPSE_K_PER_M } from "./tables.ts";
 
 /** What the embedded grids say about one place. Lists by month have twelve entries, January first. */
-export interface Climate {
+export interface Climate extends ExtremeTemperatures {
   readonly kind: "climate";
   /** monthly mean of the daily global horizontal irradiation */
   readonly ghiDailyKWhPerM2ByMonth: readonly number[];
@@ -19,12 +20,6 @@ export interface Climate {
    */
   readonly dailyGhiQuantilesByMonth: readonly (readonly number[])[];
   readonly meanTempCByMonth: readonly number[];
-  /** the lowest hour of a typical year */
-  readonly designColdTempC: number;
-  /** the lowest hour in some decades, for the highest voltage a string can reach */
-  readonly recordColdTempC: number;
-  /** the highest hour of a typical year */
-  readonly designHotTempC: number;
   /** rain rate exceeded for 0.01 % of an average year */
   readonly rainRate001MmPerH: number;
   /** refractivity gradient in the lowest 65 m, not exceeded for 1 % of an average year (N-units per km, negative) */
@@ -57,10 +52,13 @@ export interface ClimateRefused {
  * @param latitudeDeg   -90 to 90
  * @param longitudeDeg  -180 to 180
  * @param elevationM    of the site, -450 to 9000; without it the mean ground height of a quarter-degree cell is used
- * @returns the climate, or why there is none: the open sea, land without irradiation data (beyond about 75 N, and
- *   islands farther than about 400 km from any data), or permanent ice
+ * @returns the climate, or why there is none: the open sea, land without irradiation data (beyond about 75 N), or permanent
+ *   ice
+ * @accuracy irradiation: see ghiUncertaintyFrac; the year within 6 % for the median station and 8 % for four in five, the
+ *   darkest month within 10 % for half of them and 20 % for most; worse in deep valleys, on coasts under lasting low
+ *   cloud and in the Sichuan basin. Monthly temperature: 1.3 K (standard deviation), worst 2.8 K over 53 stations
  * @throws RangeFault outside the ranges above
- * @source irradiation: gsee-climate-data 1.0.0 (NASA MERRA-2, 2011-2015); temperature: ITU-R P.1510-1; rain: ITU-R
+ * @source irradiation: gsee-climate-data 1.0.0 (NASA MERRA-2, 2011-2015), corrected by make/bias.py; temperature: ITU-R P.1510-1; rain: ITU-R
  *   P.837-7; gradient: ITU-R P.453 (65 m, 1 %); roughness: ITU-R P.530-17; elevation: ITU-R P.1511-2
  */
 export function climateAt(place: {
@@ -73,6 +71,8 @@ export function climateAt(place: {
   const latitudeDeg = within("latitudeDeg", place.latitudeDeg, -90, 90);
   const longitudeDeg = within("longitudeDeg", place.longitudeDeg, -180, 180);
   const spot = { latitudeDeg, longitudeDeg };
+  const givenElevationM =
+    place.elevationM === undefined ? undefined : within("elevationM", place.elevationM, -450, 9000);
   if (latitudeDeg < -60) return { kind: "refused", why: "on-ice" };
   if (latitudeDeg > 84 || storedAt(grids.land, spot) !== 1) return { kind: "refused", why: "at-sea" };
 
@@ -85,39 +85,44 @@ export function climateAt(place: {
   if (isIceCap(spot, Math.max(...onMapTempC))) return { kind: "refused", why: "on-ice" };
 
   const groundElevationM = valueAt(grids.groundElevationM, spot);
-  const elevationM = within("elevationM", place.elevationM ?? groundElevationM, -450, 9000);
+  const elevationM = givenElevationM ?? groundElevationM;
   const meanTempCByMonth = onMapTempC.map((tempC) => tempC - LAPSE_K_PER_M * (elevationM - referenceM));
 
   const clearnessFracByMonth = months((month) => blended(grids.clearness, month, cells));
   const outside = extraterrestrialDailyKWhPerM2ByMonth(latitudeDeg);
-  const coldest = Math.min(...meanTempCByMonth);
-  const hottest = Math.max(...meanTempCByMonth);
   return {
     kind: "climate",
     ghiDailyKWhPerM2ByMonth: clearnessFracByMonth.map((frac, month) => frac * outside[month]!),
     clearnessFracByMonth,
-    ghiUncertaintyFrac: GHI_UNCERTAINTY_FRAC,
+    ghiUncertaintyFrac: blended(grids.clearnessErrorFrac, 0, cells),
     dailyGhiQuantilesByMonth: months((month) => dailyShares(grids, month, cells)),
     meanTempCByMonth,
-    designColdTempC: coldest - 18,
-    recordColdTempC: coldest - 25,
-    designHotTempC: hottest + 13,
+    ...extremeTemperatures({
+      coldestMonthTempC: Math.min(...meanTempCByMonth),
+      hottestMonthTempC: Math.max(...meanTempCByMonth),
+    }),
     rainRate001MmPerH: valueAt(grids.rainRate001MmPerH, spot),
     refractivityGradientPerKm: valueAt(grids.refractivityGradientPerKm, spot),
     terrainRoughnessM: valueAt(grids.terrainRoughnessM, spot),
     groundElevationM,
     elevationM,
-    source: SOURCE,
+    source: {
+      ...SOURCE,
+      irradiation: blended(grids.estimated, 0, cells) > 0.5 ? ESTIMATED : SOURCE.irradiation,
+    },
   };
 }
 
 const SOURCE: ClimateSource = {
-  irradiation: "NASA MERRA-2 reanalysis 2011-2015 (gsee-climate-data 1.0.0)",
+  irradiation: "NASA MERRA-2 reanalysis 2011-2015 (gsee-climate-data 1.0.0), corrected to stations",
   temperature: "ITU-R P.1510-1",
   rain: "ITU-R P.837-7",
   refractivity: "ITU-R P.453",
   elevation: "ITU-R P.1511-2",
 };
+
+const ESTIMATED =
+  "estimated from the rain and temperature maps of ITU-R P.837-7 and P.1510-1, for want of irradiation data";
 
 function months<T>(of: (month: number) => T): T[] {
   return Array.from({ length: 12 }, (_, month) => of(month));

@@ -23,6 +23,10 @@ export interface ClimateGrids {
   readonly clearness: Layer;
   /** for each month, square roots of sixteen means of the daily value over the monthly one, dullest first */
   readonly dailyShareSqrt: Layer;
+  /** standard deviation of the error of a monthly clearness index, as a fraction of it */
+  readonly clearnessErrorFrac: Layer;
+  /** 1 where the irradiation was estimated from rain and temperature for want of data */
+  readonly estimated: Layer;
   readonly monthlyTempC: Layer;
   /** mean ground height round each node of the temperature map, on which its temperatures are taken to stand */
   readonly temperatureReferenceM: Layer;
@@ -86,6 +90,8 @@ export function openClimate(bytes: Uint8Array): ClimateGrids {
     land: layer("land"),
     clearness: layer("clearness"),
     dailyShareSqrt: layer("dailyShareSqrt"),
+    clearnessErrorFrac: layer("clearnessErrorFrac"),
+    estimated: layer("estimated"),
     monthlyTempC: layer("monthlyTempC"),
     temperatureReferenceM: layer("temperatureReferenceM"),
     rainRate001MmPerH: layer("rainRate001MmPerH"),

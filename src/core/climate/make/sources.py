@@ -2,13 +2,14 @@
 
 gsee-climate-data 1.0.0 and itur 0.4.0 are installed in the same Python; see README.md beside this folder.
 """
+import functools
 from pathlib import Path
 
 import gsee_climate_data
 import itur
 import numpy as np
 
-from sun_h0 import monthly_kwh_per_m2
+from sun_h0 import DAYS, monthly_kwh_per_m2
 
 ITU = Path(itur.__file__).parent / "data"
 QUANTILES = 16
@@ -94,3 +95,43 @@ def filled_in_time(k):
                 gap = np.isnan(out[m]) & ~np.isnan(k[other])
                 out[m][gap] = k[other][gap]
     return out
+
+
+def temperature():
+    """Monthly mean temperature (12, 241, 480), degC, from -90, -180 in steps of 0.75 degrees (ITU-R P.1510-1)."""
+    return np.stack([itu_map(f"1510/v1_t_month{m:02d}")[0] for m in range(1, 13)]) - 273.15
+
+
+def temperature_reference(topo):
+    """Mean ground height round each node of the temperature map: what its temperatures are taken to stand on.
+
+    topo holds cells of 1/12 degree from the south pole; the box is 0.75 degrees wide, its edge cells count half.
+    """
+    around = np.pad(topo, ((5, 5), (0, 0)), mode="edge")
+    sums = np.zeros((241, 480))
+    for row in range(10):
+        for column in range(10):
+            share = (0.5 if row in (0, 9) else 1) * (0.5 if column in (0, 9) else 1)
+            sums += share * np.roll(around, 5 - column, axis=1)[row : row + 2161 : 9, ::9]
+    return sums / 81
+
+
+def box_mean(values, south, step, lat, lon, reach):
+    """Mean of a map from -180 over the nodes within `reach` degrees of a point."""
+    rows = np.arange(np.ceil((lat - reach - south) / step), np.floor((lat + reach - south) / step) + 1).astype(int)
+    columns = np.arange(np.ceil((lon - reach + 180) / step), np.floor((lon + reach + 180) / step) + 1).astype(int)
+    rows = np.clip(rows, 0, values.shape[-2] - 1)
+    return values[..., rows[:, None], columns[None] % values.shape[-1]].mean((-1, -2))
+
+
+def rain_probability(months_c, lat, lon, reach):
+    """Share of the time it rains, per cent, by month: ITU-R P.837-7 Annex 1, equations 1 and 2, over a box."""
+    fall = box_mean(rain_fall(), -90.125, 0.25, lat, lon, reach)
+    rate = 0.5874 * np.exp(0.0883 * np.maximum(months_c, 0))
+    hours = 24 * np.array([31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
+    return np.minimum(100 * fall / (hours * rate), 70)
+
+
+@functools.cache
+def rain_fall():
+    return np.stack([itu_map(f"837/v7_mt_month{m:02d}")[0] for m in range(1, 13)])
