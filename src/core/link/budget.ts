@@ -1,6 +1,15 @@
 import { within } from "../numerics/index.ts";
 
 /**
+ * Fade margins to plan with: 10 to 15 dB is fine, 20 dB should be safe enough, by an open field textbook (Wireless
+ * Networking in the Developing World, read). Where rain or multipath asks for more, that decides.
+ */
+export const FADE_MARGIN_DB = { least: 10, ordinary: 15, safe: 20 } as const;
+
+/** Allowance for imperfect aim and ageing, dB, on top of the weather's. Judgement, no source. */
+export const AGEING_DB = 3;
+
+/**
  * Equivalent isotropically radiated power.
  *
  * @param txPowerDbm  at the transmitter, -60 to 60

@@ -67,6 +67,13 @@ export type PathClearance = {
   readonly heightsThatClear: ClearingHeights;
 };
 
+/**
+ * Shares of the first Fresnel radius to keep clear: `practical` where diffraction loss reaches nothing, as ITU-R P.526 has
+ * it (0.6 of the RADIUS, not the zone of n = 0.6); `standard` what ITU-R P.530 asks over the highest obstacle at the
+ * median k (from memory, partly confirmed).
+ */
+export const CLEARANCE_FRAC = { practical: 0.6, standard: 1 } as const;
+
 /** Nearer to an antenna than this an obstacle counts as this far away: the Fresnel zone has no width at the antenna. */
 const CLOSEST_M = 0.5;
 

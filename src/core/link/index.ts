@@ -9,7 +9,7 @@ export {
   polarisationLossDb,
 } from "./antenna.ts";
 export { type Availability, availability, type LinkClimate, outageHPerYear } from "./availability.ts";
-export { eirpDbm, levelV, linkBudget } from "./budget.ts";
+export { AGEING_DB, eirpDbm, FADE_MARGIN_DB, levelV, linkBudget } from "./budget.ts";
 export {
   type BullingtonLoss,
   bullingtonLoss,
@@ -17,6 +17,7 @@ export {
   type TerrainPath,
 } from "./bullington.ts";
 export {
+  CLEARANCE_FRAC,
   type ClearingHeights,
   type Obstacle,
   type ObstacleKind,

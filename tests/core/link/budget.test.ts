@@ -87,6 +87,17 @@ describe("the fastest rate that keeps a margin", () => {
     expect(bestRate({ ...air, rxLevelDbm: -57.1, radioRows })!.mcs).toBe(0);
   });
 
+  it("every row of a standard is on offer, slowest first", () => {
+    const rows = (standard: "802.11n" | "802.11ac" | "802.11ax") =>
+      rateSteps({ standard, widthMHz: 40, streams: 1 }).map((step) => step.mcs);
+    expect(rows("802.11n")).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+    expect(rows("802.11ac")).toHaveLength(10);
+    expect(rows("802.11ax")).toHaveLength(12);
+    const single = rateSteps({ standard: "802.11ad", widthMHz: 2160, streams: 1 });
+    expect(single).toHaveLength(12);
+    expect(single.at(-1)!.phyMbps).toBe(4620);
+  });
+
   it("in 802.11ad row 6 beats row 5, which needs more and carries less", () => {
     const single = { standard: "802.11ad", widthMHz: 2160, streams: 1, fadeMarginDb: 0 } as const;
     expect(bestRate({ ...single, rxLevelDbm: -63 })!.mcs).toBe(6);

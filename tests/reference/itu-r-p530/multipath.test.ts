@@ -55,6 +55,13 @@ describe("multipath occurrence, present method", () => {
     const p0 = multipathOccurrenceByMapFrac({ ...path, logK: -5.24, dN75NPerKm: 11.6, terrainM: 10 });
     nearRatio(p0, 0.0106494, { withinFrac: 1e-5 });
   });
+
+  /** How: independent re-derivation in Python: v = 0.414 045 is held at its limit 0.261 310; 76 800.95 %. */
+  it("low antennas under a strong duct are held by the limit of the duct term", () => {
+    const low = { ...path, nearAntennaM: 15, farAntennaM: 12 };
+    const p0 = multipathOccurrenceByMapFrac({ ...low, logK: -5.24, dN75NPerKm: 30, terrainM: 10 });
+    nearRatio(p0, 768.009524100466, { withinFrac: 1e-9 });
+  });
 });
 
 /** Source: Recommendation ITU-R P.530 clause 2.3.1: "can be set to zero for shorter paths". */
