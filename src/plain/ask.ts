@@ -26,9 +26,14 @@ export interface Asker {
 /** Sets the questions with the prompts of @inquirer/prompts. */
 export async function promptAsker(about: { readonly isAscii: boolean }): Promise<Asker> {
   const { confirm, input, select } = await import("@inquirer/prompts");
-  // Our own signs: a caution-free typographic mark instead of the library's icons, and plain words for its keys.
   const mark = about.isAscii ? "-" : "–";
-  const theme = { prefix: { idle: mark, done: mark } };
+  const theme = {
+    prefix: { idle: mark, done: mark },
+    style: {
+      error: (text: string) => `Once more: ${text}`,
+      defaultAnswer: (text: string) => `(Enter alone takes ${text})`,
+    },
+  };
   const orLeft = async <T>(asked: Promise<T>): Promise<T | null> => {
     try {
       return await asked;
@@ -44,7 +49,11 @@ export async function promptAsker(about: { readonly isAscii: boolean }): Promise
         select({
           message: ask,
           choices: choices.map(({ value, label }) => ({ value, name: label })),
-          theme: { ...theme, icon: { cursor: about.isAscii ? "=" : "═" } },
+          theme: {
+            ...theme,
+            icon: { cursor: about.isAscii ? "=" : "═" },
+            style: { ...theme.style, keysHelpTip: () => "Up and Down move, Enter takes" },
+          },
         }),
       ),
     text: (ask, { suggested, refuses }) =>

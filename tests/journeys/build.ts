@@ -39,12 +39,7 @@ export default function setup(): void {
   if (isCurrent && Object.values(programs).every(({ file }) => existsSync(file))) return;
   mkdirSync(built, { recursive: true });
   for (const { flags } of Object.values(programs)) {
-    try {
-      // TEMP
-      execFileSync(process.execPath, [join(root, ".build/bundle.mjs"), ...flags], { stdio: "pipe" });
-    } catch (e) {
-      console.error("TEMP", flags[1]);
-    }
+    execFileSync(process.execPath, [join(root, ".build/bundle.mjs"), ...flags], { stdio: "inherit" });
   }
   writeFileSync(stamp, state);
 }
