@@ -33,7 +33,7 @@ export function knifeEdgeV(edge: {
 /**
  * Diffraction loss over one knife edge, J(v).
  *
- * @param v  dimensionless height of the edge, -1e6 to 1e6
+ * @param v  dimensionless height of the edge, -1e9 to 1e9
  * @returns dB; 0 for v of -0.78 and below, 6.03 where the edge just touches the line
  * @accuracy within 0.15 dB of the exact Fresnel integrals for v >= -0.7
  * @throws RangeFault outside the range above
@@ -41,7 +41,7 @@ export function knifeEdgeV(edge: {
  * @example knifeEdgeLossDb(1)  // 13.93
  */
 export function knifeEdgeLossDb(v: number): number {
-  if (within("v", v, -1e6, 1e6) <= LOSSLESS_V) return 0;
+  if (within("v", v, -1e9, 1e9) <= LOSSLESS_V) return 0;
   return 6.9 + 20 * Math.log10(Math.hypot(v - 0.1, 1) + v - 0.1);
 }
 

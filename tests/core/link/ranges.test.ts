@@ -269,7 +269,7 @@ describe("promised ranges", () => {
   it.each([
     ["wavelengthM", link.wavelengthM, 30, 300_000],
     ["effectiveEarthRatio", link.effectiveEarthRatio, -1000, 156],
-    ["knifeEdgeLossDb", link.knifeEdgeLossDb, -1e6, 1e6],
+    ["knifeEdgeLossDb", link.knifeEdgeLossDb, -1e9, 1e9],
     ["averageTerrainLossDb", link.averageTerrainLossDb, -10, -0.25],
     ["levelV", link.levelV, -200, 60],
     ["woodGammaDbPerM", link.woodGammaDbPerM, 30, 30_000],
