@@ -14,7 +14,7 @@ const SOLAR_CONSTANT_KW_PER_M2 = 1.367;
  *
  * @param latitudeDeg  -90 to 90
  * @returns twelve values, kWh/m2 a day
- * @accuracy within 0.2 kWh/m2 of the tables in Duffie & Beckman, which use one mean day and a rougher declination
+ * @accuracy within 0.26 kWh/m2 of the tables in Duffie & Beckman, which use one mean day and a rougher declination
  * @source Duffie & Beckman, Solar Engineering of Thermal Processes, equation 1.10.3; Spencer (1971) for the
  *   declination and the distance of the sun
  */

@@ -20,9 +20,10 @@ describe("extraterrestrial irradiation", () => {
     it(`at ${latitude} degrees is the table's within what a mean day and Cooper's declination differ from it`, () => {
       const ours = extraterrestrialDailyKWhPerM2ByMonth(Number(latitude));
       byMonth.forEach((mjPerM2, month) => {
-        // Their declination is Cooper's, which is a degree off near the equinoxes.
-        const isNearEquinox = [2, 3, 8, 9].includes(month);
-        near(ours[month]! * 3.6, mjPerM2, { within: isNearEquinox ? 0.65 : 0.35 });
+        // Their declination is Cooper's, up to 1.3 degrees off from August to November (with it our sum gives their
+        // figures to the digit); in March by half a degree.
+        const cooperIsOff = [2, 7, 8, 9, 10].includes(month);
+        near(ours[month]! * 3.6, mjPerM2, { within: cooperIsOff ? 0.95 : 0.35 });
       });
     });
   }
