@@ -37,9 +37,9 @@ import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
 import { type Command, forcedText, readChoice, readCommand } from "./read/index.ts";
 import { reviewRows } from "./shown.ts";
-import { cursorNow, designNow, walkNow } from "./state.ts";
+import { designNow } from "./state.ts";
 import { targetOf } from "./target.ts";
-import { asking, type Now, refuse, type Step, save, say } from "./turn.ts";
+import { asking, type Now, nowOf, refuse, type Step, save, say } from "./turn.ts";
 import { firstUnanswered } from "./walk.ts";
 import { confirmHint, endHint, helpLines } from "./words.ts";
 
@@ -48,15 +48,7 @@ export { view } from "./view.ts";
 
 /** What an event makes of the state, and what is to be done about it, in order. */
 export function update<D>(interview: Interview<D>, state: State, event: Event): Step {
-  const walked = walkNow(interview, state.answers);
-  const cursor = cursorNow(walked, state.cursor);
-  const now: Now<D> = {
-    interview,
-    // A question that is no longer called for takes its own mode with it.
-    state: { ...state, cursor: cursor?.id ?? null, mode: cursor?.id === state.cursor ? state.mode : asking },
-    walked,
-    cursor,
-  };
+  const now = nowOf(interview, state);
   switch (event.type) {
     case "start":
       return started(now);
@@ -65,7 +57,7 @@ export function update<D>(interview: Interview<D>, state: State, event: Event): 
     case "record":
       return recorded(now, event.answer);
     case "end":
-      return left(now, firstUnanswered(walked) === null ? 0 : 3);
+      return left(now, firstUnanswered(now.walked) === null ? 0 : 3);
     case "interrupt":
       return left(now, 130);
   }

@@ -3,7 +3,8 @@
 import { formatNumber, formatQuantity } from "../core/units/index.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
-import { clockText, forcedText, readQuantity } from "./read/index.ts";
+import { clockText } from "./read/clock.ts";
+import { forcedText, readQuantity } from "./read/index.ts";
 import { isSame, optionOf, quantityValue } from "./value.ts";
 import { labelOf } from "./walk.ts";
 

@@ -1,6 +1,7 @@
 /** One turn of the conversation: what is at hand when an event arrives, and what comes of it. */
 
 import type { Effect, Interview, Mode, Said, State, Walked } from "./conversation.ts";
+import { cursorNow, walkNow } from "./state.ts";
 
 /** The state after an event, and what is to be done about it, in order. */
 export type Step = readonly [State, readonly Effect[]];
@@ -11,6 +12,15 @@ export interface Now<D> {
   readonly walked: readonly Walked[];
   /** The question that the state's cursor is at; null when every question has an answer. */
   readonly cursor: Walked | null;
+}
+
+/** What is at hand; a question that is no longer called for takes its own mode with it. */
+export function nowOf<D>(interview: Interview<D>, state: State): Now<D> {
+  const walked = walkNow(interview, state.answers);
+  const cursor = cursorNow(walked, state.cursor);
+  const id = cursor?.id ?? null;
+  const mode = id === state.cursor ? state.mode : asking;
+  return { interview, state: { ...state, cursor: id, mode }, walked, cursor };
 }
 
 export const asking: Mode = { kind: "asking" };

@@ -2,16 +2,15 @@
 
 import type { Interview, State, View, Walked } from "./conversation.ts";
 import { keptText } from "./shown.ts";
-import { cursorNow, walkNow } from "./state.ts";
+import { nowOf } from "./turn.ts";
 import { labelOf } from "./walk.ts";
 import { always, alwaysAtTheEnd, confirmHint, endAsk, endHint } from "./words.ts";
 
 /** What is shown in this state. */
 export function view<D>(interview: Interview<D>, state: State): View {
-  const walked = walkNow(interview, state.answers);
-  const cursor = cursorNow(walked, state.cursor);
+  const { walked, cursor, state: current } = nowOf(interview, state);
   if (cursor === null) return endView;
-  const { mode } = state;
+  const { mode } = current;
   const now = { isFinished: false, position: positionOf(walked, cursor) };
   switch (mode.kind) {
     case "confirming":

@@ -200,11 +200,11 @@ const site = (label: string, latitudeDeg: number): Site => ({
   countryCode: null,
 });
 const match = (label: string, latitudeDeg: number): PlaceMatch => ({ label, site: site(label, latitudeDeg) });
-const gazetteer: Readonly<Record<string, readonly PlaceMatch[]>> = {
-  hill: [match("Hill, GB", 52)],
-  fell: [match("Fell, NO", 65)],
-  newport: [match("Newport, Wales, GB", 51.6), match("Newport, Shropshire, GB", 52.8)],
-};
+const gazetteer: ReadonlyMap<string, readonly PlaceMatch[]> = new Map([
+  ["hill", [match("Hill, GB", 52)]],
+  ["fell", [match("Fell, NO", 65)]],
+  ["newport", [match("Newport, Wales, GB", 51.6), match("Newport, Shropshire, GB", 52.8)]],
+]);
 
 /** Figures of a design that a test can work in its head: watts in all, and Wh a day where the place is known. */
 export interface SmallDesign {
@@ -297,7 +297,7 @@ export const smallInterview: Interview<SmallDesign> = {
     absLatitudeDeg: latitudeDeg,
   }),
   readPlace: (text) => {
-    const matches = gazetteer[text.toLowerCase()];
+    const matches = gazetteer.get(text.toLowerCase());
     return matches === undefined
       ? { kind: "refused", says: `I could not find "${text}".` }
       : { kind: "sites", matches };
