@@ -101,7 +101,7 @@ export async function holdConversation(
   lifeline.save = () => void save();
   lifeline.comeBack = comeBack;
   try {
-    const greeting = `Mastwright: ${file.name}. Every answer is saved; come back at any time with: ${comeBack}\n`;
+    const greeting = `Mastwright: ${file.name}.\nSaved as you go. Come back with: ${comeBack}\n`;
     context.out(surroundings.isAscii ? asciiText(greeting) : greeting);
     for (const { id: question, says } of refused) context.talk(`Not understood: ${question}: ${says}\n`);
     const code = await conversed(context, dialogue, state, program, linesSoFar);

@@ -88,10 +88,11 @@ const rowColumns = (row: Row): number => row.reduce((columns, piece) => columns 
 function besideDrawing(
   sheet: Sheet,
   rows: readonly Row[],
-  drawing: readonly string[],
+  lines: readonly string[],
   leftColumns: number,
 ): readonly Row[] {
   const room = sheet.columns - 1 - leftColumns - 3;
+  const drawing = lines.flatMap((line) => wrapText(sheet.isAscii ? asciiText(line) : line, room));
   const beside: Row[] = [];
   for (let index = 0; index < Math.max(rows.length, drawing.length); index++) {
     const row = rows[index] ?? ruleRow(sheet);
@@ -101,10 +102,7 @@ function besideDrawing(
       continue;
     }
     const gap = " ".repeat(leftColumns - rowColumns(row) + 3);
-    beside.push([
-      ...row,
-      { text: gap + cutText(sheet.isAscii ? asciiText(drawn) : drawn, room, ""), tone: "plain" },
-    ]);
+    beside.push([...row, { text: gap + drawn, tone: "plain" }]);
   }
   return beside;
 }
