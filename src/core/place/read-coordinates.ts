@@ -74,37 +74,42 @@ interface Angle {
 }
 
 function plainMarks(text: string): string {
-  return text
-    .trim()
-    .replace(/^[([{]\s*(.*?)\s*[)\]}]$/u, "$1")
-    .replace(/[−–—‒]/g, "-")
-    .replace(/[º˚∘]|\bdeg(?:rees?)?\b\.?/gi, "°")
-    .replace(/''|′′|’’|[″”“„]/g, '"')
-    .replace(/[′’‘´`ʹ]/g, "'")
-    .replace(/\blat(?:itude)?\b\.?\s*[:=]?/gi, " ")
-    .replace(/[,;]?\s*\b(?:lon(?:g(?:itude)?)?|lng)\b\.?\s*[:=]?/gi, ", ")
-    .replace(/\b(north|south|east|west)\b/gi, (word) => word[0]!.toUpperCase());
+  return (
+    text
+      .trim()
+      .replace(/^[([{]\s*(.*?)\s*[)\]}]$/u, "$1")
+      .replace(/[\s.,;/]+$/, "")
+      .replace(/[−–—‒]/g, "-")
+      .replace(/[º˚∘]|\bdeg(?:rees?)?\b\.?/gi, "°")
+      .replace(/''|′′|’’|[″”“„]/g, '"')
+      .replace(/[′’‘´`ʹ]/g, "'")
+      .replace(/\blat(?:itude)?\b\.?\s*[:=]?/gi, " ")
+      .replace(/[,;]?\s*\b(?:lon(?:g(?:itude)?)?|lng)\b\.?\s*[:=]?/gi, ", ")
+      .replace(/\b(north|south|east|west)\b/gi, (word) => word[0]!.toUpperCase())
+      // With letters a hyphen between digits is a divider (52-24-11N), without them it is a sign (+52.403-003.234).
+      .replace(/(\d)-(?=\d)(?=.*[NSEW])/gi, "$1 ")
+  );
 }
 
 /**
- * "52,40; -3,23" and "52,40 -3,23" have decimal commas; "52,40" and "52.4,-3.2" have none: a comma is taken for a
- * decimal one only when each half of the text has one of its own and no point stands anywhere.
+ * "52,40; -3,23" and "52,40 -3,23" have decimal commas; "52,40" and "52.4,-3.2" have none: commas between digits are
+ * taken for decimal ones only when there are two of them, something stands between the two numbers, and no point
+ * stands anywhere.
  */
 function decimalPoints(text: string): string {
   if (text.includes(".")) return text;
-  const halves = text.split(text.includes(";") ? /;/ : /(?<=[\d"'°NSEWnsew]),?\s+(?=[-+NSEWnsew\d])/);
-  const own = halves.filter((half) => (half.match(/\d,\d/g) ?? []).length === 1);
-  const whole = halves.length === 2 || text.includes("°");
-  return whole && own.length === 2
-    ? halves.map((half) => half.replace(/(\d),(\d)/, "$1.$2")).join("; ")
-    : text;
+  const between = /(?<=\d),(?=\d)/g;
+  const tight = [...text.matchAll(between)].map((found) => found.index);
+  const loose = (text.match(/,/g) ?? []).length - tight.length;
+  if (tight.length !== 2 || loose > 1) return text;
+  const isApart = /[\s;°'"NSEW]/i.test(text.slice(tight[0], tight[1]));
+  return isApart ? text.replace(between, ".") : text;
 }
 
-const PIECE = /\s*(?:([-+]?)\s?(\d+(?:\.\d*)?|\.\d+)|([°'"])|([NSEW])(?![a-z])|([,;]))/iy;
+const PIECE = /\s*(?:([-+]?)\s?(\d+(?:\.\d*)?|\.\d+)(?![.\d])|([°'"])|([NSEW])(?![a-z])|([,;]))/iy;
 
 function piecesOf(text: string): Piece[] | undefined {
   const pieces: Piece[] = [];
-  PIECE.lastIndex = 0;
   const piece = new RegExp(PIECE);
   let at = 0;
   while (at < text.length) {
