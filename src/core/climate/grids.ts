@@ -132,26 +132,15 @@ function undone(about: LayerHeader, payload: Uint8Array): Uint16Array {
   const size = rows * columns;
   const high = planes * size;
   const values = new Uint16Array(high);
-  const change = new Int32Array(size);
-  let at = 0;
-  for (let plane = 0; plane < planes; plane++) {
-    let west = 0;
-    let south = 0;
-    for (let i = 0, column = 0; i < size; i++, at++) {
-      const zigzag = payload[at]! | (payload[high + at]! << 8);
-      const step = zigzag & 1 ? -((zigzag + 1) >> 1) : zigzag >> 1;
-      if (column === 0) {
-        west = south + step;
-        south = west;
-      } else {
-        west += step;
+  for (let plane = 0, at = 0; plane < planes; plane++) {
+    for (let row = 0, south = 0; row < rows; row++) {
+      for (let column = 0, west = south; column < columns; column++, at++) {
+        const zigzag = payload[at]! | (payload[high + at]! << 8);
+        west += (zigzag >> 1) ^ -(zigzag & 1);
+        if (column === 0) south = west;
+        values[at] = plane === 0 ? west : west + values[at - size]!;
       }
-      change[i] = west;
-      if (++column === columns) column = 0;
     }
-    const first = plane * size;
-    if (plane === 0) for (let i = 0; i < size; i++) values[i] = change[i]!;
-    else for (let i = 0; i < size; i++) values[first + i] = values[first - size + i]! + change[i]!;
   }
   return values;
 }
