@@ -1,8 +1,5 @@
-import type { Answer } from "../interview/conversation.ts";
 import type { AskStep } from "../interview/define.ts";
-import { runScript } from "../interview/script.ts";
-import { designNow, update, view, walkNow } from "../interview/session.ts";
-import { reviewRows } from "../interview/shown.ts";
+import { type Answer, designNow, reviewRows, runScript, update, view, walkNow } from "../interview/index.ts";
 import {
   designDocument,
   designJson,

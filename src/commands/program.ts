@@ -3,7 +3,7 @@
  */
 import type { Design } from "../design/design.ts";
 import type { Finding } from "../design/finding.ts";
-import type { Effect, Event, Said, State, View } from "../interview/conversation.ts";
+import type { Effect, Event, Said, State, View } from "../interview/index.ts";
 import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
 
 export const sheetFormats = ["text", "md", "html", "csv", "json"] as const;

@@ -1,5 +1,5 @@
 import type { Writable } from "node:stream";
-import type { Event, State, View } from "../interview/conversation.ts";
+import type { Event, State, View } from "../interview/index.ts";
 import { asciiText } from "./ascii.ts";
 import type { Lines } from "./lines.ts";
 import { saidToLines } from "./said.ts";

@@ -3,7 +3,7 @@
  * beside its margin rule, the plain face and the transcripts print them one below the other.
  */
 import type { Finding } from "../design/finding.ts";
-import type { Said } from "../interview/conversation.ts";
+import type { Said } from "../interview/index.ts";
 import { asciiText } from "./ascii.ts";
 import { wrapText } from "./wrap.ts";
 

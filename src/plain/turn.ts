@@ -1,4 +1,4 @@
-import type { Effect, Event, Said, State, View } from "../interview/conversation.ts";
+import type { Effect, Event, Said, State, View } from "../interview/index.ts";
 
 /** What a face is handed: the engine closed over its flow, and the hands that carry out its effects. */
 export interface Dialogue {

@@ -2,7 +2,7 @@
  * How the page is set: like a field book, sign words and numbers stand right-aligned in a margin, then a rule, then the
  * text. Pure: sayings and views in, rows of styled pieces out, each row no wider than the screen.
  */
-import type { Said, View } from "../interview/conversation.ts";
+import type { Said, View } from "../interview/index.ts";
 import {
   asciiText,
   columnsOf,

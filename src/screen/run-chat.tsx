@@ -7,7 +7,7 @@
  */
 import type { ReadStream, WriteStream } from "node:tty";
 import { render } from "ink";
-import type { Event, Said, State } from "../interview/conversation.ts";
+import type { Event, Said, State } from "../interview/index.ts";
 import { type Dialogue, type LeaveCode, turn } from "../plain/index.ts";
 import { Chat, type Passage } from "./chat.tsx";
 import { flushKeys, type Key, noKeysYet, readKeys } from "./keys.ts";

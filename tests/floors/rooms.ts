@@ -54,7 +54,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     isPure: true,
   }),
   "src/interview": floor(["src/design", ...fields], {
-    doors: ["conversation.ts", "define.ts", "session.ts", "script.ts", "shown.ts"],
+    doors: ["index.ts", "conversation.ts", "define.ts"],
     isPure: true,
   }),
   flows: floor(["src/interview", "src/design", ...fields], { isPure: true }),

@@ -1,4 +1,4 @@
-import type { Effect, Event, Said, State, View } from "../../src/interview/conversation.ts";
+import type { Effect, Event, Said, State, View } from "../../src/interview/index.ts";
 import type { Dialogue } from "../../src/plain/index.ts";
 
 /**

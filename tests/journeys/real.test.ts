@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { interview } from "../../src/commands/wiring.ts";
-import { runScript } from "../../src/interview/script.ts";
+import { runScript } from "../../src/interview/index.ts";
 import { freshHome, inTerminal, piped } from "./start.ts";
 import type { Terminal } from "./terminal.ts";
 

@@ -1,6 +1,6 @@
 import { PassThrough } from "node:stream";
 import { describe, expect, test } from "vitest";
-import type { State } from "../../src/interview/conversation.ts";
+import type { State } from "../../src/interview/index.ts";
 import { openLines, runPlain } from "../../src/plain/index.ts";
 import { tinyDialogue, tinyState } from "../helpers/tiny-dialogue.ts";
 

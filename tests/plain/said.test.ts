@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Said } from "../../src/interview/conversation.ts";
+import type { Said } from "../../src/interview/index.ts";
 import { asciiText, saidToLines, wrapText } from "../../src/plain/index.ts";
 
 const stop = {

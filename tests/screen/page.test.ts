@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Said, View } from "../../src/interview/conversation.ts";
+import type { Said, View } from "../../src/interview/index.ts";
 import { columnsOf } from "../../src/plain/index.ts";
 import { drawingRoom, liveRows, type Row, saidRows } from "../../src/screen/page.ts";
 import { emptyTyping } from "../../src/screen/typing.ts";
