@@ -35,15 +35,16 @@ const lineFor = (id: string, pick: number): string => {
 type Picks = (id: string) => number;
 const picks: fc.Arbitrary<Picks> = fc.func<[string], number>(fc.nat({ max: 11 }));
 
-/** Answers the question at the cursor until every one is answered. */
-function answeredOn(state: State, pick: Picks): State {
-  let now = state;
-  for (let turn = 0; cursorOf(now) !== null; turn++) {
-    if (turn > 60) throw new Error(`no end in sight at ${now.cursor}`);
-    now = talk(now, lineFor(now.cursor!, pick(now.cursor!))).state;
+/** Every state from here to the end, each question at the cursor answered in turn. */
+function statesOn(from: State, pick: Picks): readonly State[] {
+  const states = [from];
+  for (let state = from; state.cursor !== null; states.push(state)) {
+    if (states.length > 60) throw new Error(`no end in sight at ${state.cursor}`);
+    state = talk(state, lineFor(state.cursor, pick(state.cursor))).state;
   }
-  return now;
+  return states;
 }
+const answeredOn = (from: State, pick: Picks): State => statesOn(from, pick).at(-1)!;
 
 const saved = (answers: Answers): Answers => JSON.parse(JSON.stringify(answers)) as Answers;
 
@@ -108,15 +109,12 @@ describe("revising", () => {
 test("saving and resuming at any point gives the same next question", () => {
   fc.assert(
     fc.property(picks, (pick) => {
-      let state = started();
-      for (;;) {
+      for (const state of statesOn(started(), pick)) {
         const [resumed] = update(smallInterview, begin({ ...about, answers: saved(state.answers) }), {
           type: "start",
         });
         expect(view(smallInterview, resumed)).toEqual(view(smallInterview, state));
         expect(walkedOf(resumed)).toEqual(walkedOf(state));
-        if (state.cursor === null) return;
-        state = talk(state, lineFor(state.cursor, pick(state.cursor))).state;
       }
     }),
   );
@@ -125,14 +123,10 @@ test("saving and resuming at any point gives the same next question", () => {
 test("a file of the same lines asks the same questions and gives the same answers as a conversation", () => {
   fc.assert(
     fc.property(picks, (pick) => {
-      const asked: string[] = [];
-      const lines: Record<string, string> = {};
-      let state = started();
-      while (state.cursor !== null) {
-        asked.push(state.cursor);
-        lines[state.cursor] = lineFor(state.cursor, pick(state.cursor));
-        state = talk(state, lines[state.cursor]!).state;
-      }
+      const states = statesOn(started(), pick);
+      const asked = states.flatMap(({ cursor }) => (cursor === null ? [] : [cursor]));
+      const lines = Object.fromEntries(asked.map((id) => [id, lineFor(id, pick(id))]));
+      const state = states.at(-1)!;
       const run = runScript(smallInterview, about, lines);
       expect(run.asked).toEqual(asked);
       expect(run.state.answers).toEqual(state.answers);
