@@ -306,7 +306,7 @@ export interface Lift {
   readonly what: string;
   readonly weightKg: number;
   readonly people: number;
-  /** Too heavy for hands: lifting index above 3. */
+  /** Too heavy even for two pairs of hands: a hoist, a hand truck, or smaller pieces. */
   readonly needsHoist: boolean;
 }
 

@@ -1,5 +1,5 @@
 import type { Brief } from "../brief.ts";
-import type { Design, StageName, Withheld, World } from "../design.ts";
+import type { Climate, Design, StageName, Sun, Withheld, World } from "../design.ts";
 import { arrayStage } from "./array.ts";
 import { batteryStage } from "./battery.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
@@ -16,7 +16,19 @@ import { wiringStage } from "./wiring.ts";
 /** Every stage of a design, in order; what one must know of it is found afterwards. */
 export function chainOf(brief: Brief, world: World): Omit<Design, "findings"> {
   const climate = climateStage(brief, world);
-  const sun = sunStage(brief, climate, world);
+  return chainUnder(brief, {
+    climate,
+    sun: sunStage(brief, climate, world),
+    refusal: climateRefusal(brief, world),
+  });
+}
+
+/** The stages below a sun that is known already: for asking "what if" about answers that do not move it. */
+export function chainUnder(
+  brief: Brief,
+  above: { readonly climate: Climate | null; readonly sun: Sun | null; readonly refusal: string | null },
+): Omit<Design, "findings"> {
+  const { climate, sun } = above;
   const loads = loadsStage(brief, sun);
   const battery = batteryStage(brief, climate, sun, loads);
   const array = arrayStage(brief, climate, sun, loads, battery);
@@ -42,15 +54,14 @@ export function chainOf(brief: Brief, world: World): Omit<Design, "findings"> {
     parts,
     money,
     provisional: provisionalStages(brief, { hasClimate: climate !== null }),
-    withheld: withheldOf(brief, world),
+    withheld: withheldOf(brief, above.refusal),
   };
 }
 
 /** Stages that rest on the climate and have nothing to stand in for it. */
 const NEEDS_CLIMATE: readonly StageName[] = ["climate", "sun", "battery", "array", "wiring"];
 
-function withheldOf(brief: Brief, world: World): readonly Withheld[] {
-  const because = climateRefusal(brief, world);
+function withheldOf(brief: Brief, because: string | null): readonly Withheld[] {
   const withheld: Withheld[] = because === null ? [] : NEEDS_CLIMATE.map((stage) => ({ stage, because }));
   if (brief.link.carrier.value === "none") {
     withheld.push({ stage: "link", because: "the picture stays at the post" });

@@ -31,6 +31,7 @@ import {
   BANK_LEAD_M,
   DATA_CABLE_AWG,
   DEVICE_SUPPLY_V,
+  INRUSH_RATIO,
   INSIDE_LEAD_M,
   MOST_DROP_FRAC,
   panelLabelFuseA,
@@ -156,8 +157,8 @@ function panelsToController(
     to: "charge controller",
     currentA: array.maxPowerA * strings,
     continuousCurrentA: pvCircuitCurrents({
-      iscA: array.shortCircuitA,
-      stringsInParallel: strings,
+      iscA: Math.min(array.shortCircuitA, 100),
+      stringsInParallel: Math.min(strings, 100),
     }).maxCurrentA,
     lengthM: Math.abs(mounting.panelHeightM - mounting.boxHeightM) + awayM + SLACK_M,
     systemV: array.maxPowerV * array.inSeries,
@@ -220,7 +221,7 @@ function loadRuns(
       name: "Battery to load bus",
       from: "battery",
       to: "load bus",
-      currentA: loads.peakW / lowestV,
+      ...surge(loads.peakW / lowestV),
       lengthM: BANK_LEAD_M,
       systemV: battery.bankNominalV,
       maxDropFrac: MOST_DROP_FRAC.load / 3,
@@ -234,7 +235,7 @@ function loadRuns(
         ...onBus,
         name: "Load bus to PoE switch",
         to: "step-up and PoE switch",
-        currentA: peakA("switch"),
+        ...surge(peakA("switch")),
       }),
     );
   }
@@ -244,7 +245,7 @@ function loadRuns(
         ...onBus,
         name: "Load bus to DC converter",
         to: "DC converter",
-        currentA: peakA("converter"),
+        ...surge(peakA("converter")),
       }),
     );
   }
@@ -258,7 +259,7 @@ function loadRuns(
         name: `Feed of ${drawn.name}`,
         from: feed === "converter" ? "DC converter" : "load bus",
         to: drawn.name,
-        currentA: drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV),
+        ...surge(drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV)),
         lengthM: cableM(drawn.device, mounting),
         systemV: supplyV,
         maxDropFrac: MOST_DROP_FRAC.load,
@@ -268,6 +269,11 @@ function loadRuns(
     );
   }
   return runs;
+}
+
+/** A load's current, and what its fuse must let pass. */
+function surge(currentA: number): { readonly currentA: number; readonly continuousCurrentA: number } {
+  return { currentA, continuousCurrentA: INRUSH_RATIO * currentA };
 }
 
 /** Blade fuses end at 32 V: a 48 V bus needs breakers made for it. */
@@ -349,7 +355,7 @@ export const wiringNotes = {
   runs: {
     what: "each run: current, length, conductor, drop, fuse at its source",
     formula:
-      "thinnest sold conductor with ampacity at 15 K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current), drop 2 x length x current x ohm per m within 2 % (panels), 1 % (bank), 1 % + 1 % + 3 % (to bus, on bus, to a device); fuse 1.25 x current up to the conductor's limit; lengths from the heights + 1 m",
+      "thinnest sold conductor with ampacity at 15 K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: 2 x their peak, for switching on), drop 2 x length x current x ohm per m within 2 % (panels), 1 % (bank), 1 % + 1 % + 3 % (to bus, on bus, to a device); fuse 1.25 x current up to the conductor's limit; lengths from the heights + 1 m",
     inputs: [
       "array.maxPowerA",
       "array.shortCircuitA",

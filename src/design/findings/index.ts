@@ -1,10 +1,113 @@
 import type { World } from "../design.ts";
 import type { Finding } from "../finding.ts";
+import { cableLength } from "./cable-length.ts";
+import { ceiling } from "./ceiling.ts";
+import { cellularData } from "./cellular-data.ts";
+import { chargeCurrent } from "./charge-current.ts";
+import { controllerChemistry } from "./controller-chemistry.ts";
+import { controllerCurrent } from "./controller-current.ts";
+import { currency } from "./currency.ts";
+import { darkMonths } from "./dark-months.ts";
+import { dimMonths } from "./dim-months.ts";
+import { footing } from "./footing.ts";
+import { groundFrame } from "./ground-frame.ts";
+import { gust } from "./gust.ts";
+import { heavyBlock } from "./heavy-block.ts";
+import { infraredReach } from "./infrared-reach.ts";
+import { inputVoltage } from "./input-voltage.ts";
+import { leadFreezing } from "./lead-freezing.ts";
+import { linkBlocked } from "./link-blocked.ts";
+import { linkCapacity } from "./link-capacity.ts";
+import { linkFar } from "./link-far.ts";
+import { linkSight } from "./link-sight.ts";
+import { lithiumFrost } from "./lithium-frost.ts";
+import { manyStrings } from "./many-strings.ts";
+import { nightShare } from "./night-share.ts";
+import { noDevice } from "./no-device.ts";
+import { overheadLine } from "./overhead-line.ts";
+import { ownedBattery } from "./owned-battery.ts";
+import { ownedPanel } from "./owned-panel.ts";
+import { pictureDetail } from "./picture-detail.ts";
+import { pictureWidth } from "./picture-width.ts";
+import { placeUnknown } from "./place-unknown.ts";
+import { poeClass } from "./poe-class.ts";
+import { radarSilence } from "./radar-silence.ts";
+import { radioFeed } from "./radio-feed.ts";
+import { radioRegion } from "./radio-region.ts";
+import { recovery } from "./recovery.ts";
 import type { Rule, Worked } from "./rule.ts";
+import { secondWay } from "./second-way.ts";
+import { severalControllers } from "./several-controllers.ts";
+import { shade } from "./shade.ts";
+import { shortCircuit } from "./short-circuit.ts";
+import { sound } from "./sound.ts";
+import { sunUncertainty } from "./sun-uncertainty.ts";
+import { support } from "./support.ts";
+import { tallMast } from "./tall-mast.ts";
+import { toConfirm } from "./to-confirm.ts";
+import { tube } from "./tube.ts";
+import { visit } from "./visit.ts";
+import { wireSize } from "./wire-size.ts";
 
-/** In the order in which they are told: what can kill, what cannot work, what does not fit, what is good to know. */
-export const rules: readonly Rule[] = [];
+/**
+ * In the order in which they are told: what can kill, what cannot work there, what does not fit, what one must do or ask
+ * first, what is good to know.
+ */
+export const rules: readonly Rule[] = [
+  overheadLine,
+  placeUnknown,
+  noDevice,
+  darkMonths,
+  footing,
+  tube,
+  tallMast,
+  support,
+  gust,
+  groundFrame,
+  inputVoltage,
+  controllerChemistry,
+  controllerCurrent,
+  ownedBattery,
+  ownedPanel,
+  radioFeed,
+  poeClass,
+  wireSize,
+  shortCircuit,
+  cableLength,
+  linkBlocked,
+  linkFar,
+  linkCapacity,
+  linkSight,
+  radioRegion,
+  lithiumFrost,
+  leadFreezing,
+  dimMonths,
+  shade,
+  manyStrings,
+  heavyBlock,
+  severalControllers,
+  chargeCurrent,
+  recovery,
+  visit,
+  pictureDetail,
+  pictureWidth,
+  infraredReach,
+  sound,
+  cellularData,
+  ceiling,
+  currency,
+  radarSilence,
+  secondWay,
+  nightShare,
+  sunUncertainty,
+  toConfirm,
+];
 
+/** Everything one must know of a design, stops first; within a severity in the order of the rules. */
 export function findingsOf(design: Worked, world: World): readonly Finding[] {
-  return rules.map((rule) => rule(design, world)).filter((finding) => finding !== null);
+  const grave = { stop: 0, caution: 1, note: 2 } as const;
+  return rules
+    .map((rule) => rule(design, world))
+    .filter((finding) => finding !== null)
+    .toSorted((a, b) => grave[a.severity] - grave[b.severity]);
 }

@@ -25,6 +25,9 @@ export function panelLabelFuseA(shortCircuitA: number): number {
   return shortCircuitA <= 12 ? 20 : 25;
 }
 
+/** Converters draw about this much more for an instant at switch-on: fuses and wires of the loads bear it. @source common practice, no source */
+export const INRUSH_RATIO = 2;
+
 /** Regulated supply of the DC devices. @source common practice, no source */
 export const DEVICE_SUPPLY_V = 12;
 

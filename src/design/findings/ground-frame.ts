@@ -1,0 +1,16 @@
+import { fixed } from "../chain/words.ts";
+import { LARGEST_ARRAY_ON_MAST_M2 } from "../practice/mounting.ts";
+import type { Rule } from "./rule.ts";
+
+export const groundFrame: Rule = ({ array, mounting }) => {
+  if (!array || mounting.panelMount === "mast") return null;
+  return {
+    id: "mounting.groundFrame",
+    severity: "caution",
+    says: `${fixed(array.areaM2, 1)} m2 of panels are too much for the mast (${LARGEST_ARRAY_ON_MAST_M2} m2): they stand on a ground frame, which must be held against ${fixed(mounting.panelForceN, 0)} N of wind.`,
+    change:
+      "Have the frame's maker or an engineer choose its anchors for that force; or make the load smaller.",
+    numbers: { areaM2: array.areaM2, panelForceN: mounting.panelForceN },
+    topics: ["loads.camera", "autonomy.consequence"],
+  };
+};

@@ -1,0 +1,16 @@
+import { fixed } from "../chain/words.ts";
+import { FARTHEST_PATH_M } from "../practice/link.ts";
+import type { Rule } from "./rule.ts";
+
+export const linkFar: Rule = ({ link }) => {
+  const radio = link?.radio;
+  if (!radio || radio.distanceM <= FARTHEST_PATH_M) return null;
+  return {
+    id: "link.far",
+    severity: "stop",
+    says: `${fixed(radio.distanceM / 1000, 0)} km is farther than a bridge of this class is planned for (${FARTHEST_PATH_M / 1000} km): fading in clear air and aiming decide there, which this sum does not carry.`,
+    change: "Find a nearer far end, a relay between, or the mobile network.",
+    numbers: { distanceM: radio.distanceM, farthestM: FARTHEST_PATH_M },
+    topics: ["link.distance", "link.carrier"],
+  };
+};

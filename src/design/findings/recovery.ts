@@ -1,0 +1,34 @@
+import { fixed, monthName } from "../chain/words.ts";
+import type { Rule } from "./rule.ts";
+
+/** @source common practice, no source: 10 to 14 days */
+const GOOD_DAYS = 14;
+/** Beyond a month and a half lead-acid stays half empty for a season and sulphates. @source judgement */
+const LONG_DAYS = 45;
+
+/** After the longest dull spell the bank should be full again soon. */
+export const recovery: Rule = ({ sun, loads, battery, array }) => {
+  if (!sun || !battery || !array || array.darkMonths.length > 0) return null;
+  const days = array.recoveryDays;
+  if (days !== null && days <= GOOD_DAYS) return null;
+  const supply = array.supplyRatioByMonth[sun.designMonth] ?? 0;
+  const wantedRatio = 1 + battery.autonomyDays / GOOD_DAYS;
+  const wantedW = supply > 0 ? (array.installedW * wantedRatio) / supply : array.installedW;
+  const month = monthName(sun.designMonth);
+  return {
+    id: "battery.recovery",
+    severity: days !== null && days <= LONG_DAYS ? "note" : "caution",
+    says:
+      days === null
+        ? `After a long dull spell in ${month} the bank would not fill up again that month: the panels give only ${fixed(supply, 2)} times what the load takes.`
+        : `After the longest dull spell in ${month} the bank takes about ${fixed(days, 0)} days to fill again; ${GOOD_DAYS} or fewer keep it healthy.`,
+    change: `About ${fixed(wantedW, 0)} W of panels instead of ${fixed(array.installedW, 0)} W would fill it in ${GOOD_DAYS} days: raise the margin, or ask for fewer days of autonomy.`,
+    numbers: {
+      recoveryDays: days ?? "never",
+      supplyRatio: supply,
+      wantedW,
+      dailyWh: loads.designDailyWh,
+    },
+    topics: ["power.margin", "autonomy.consequence", "autonomy.days"],
+  };
+};

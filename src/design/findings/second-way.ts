@@ -1,0 +1,14 @@
+import type { Rule } from "./rule.ts";
+
+/** No battery makes a single post sure: what must not be missed needs a second way to know. */
+export const secondWay: Rule = ({ brief }) => {
+  if (brief.autonomy.consequence.value !== "disaster") return null;
+  return {
+    id: "autonomy.secondWay",
+    severity: "note",
+    says: "You said a dark camera would be a disaster: the design aims at about 9 dark hours a year, but a stolen panel or a failed radio takes far longer to mend than that.",
+    change: "Have a second way to know, on its own power and its own way home.",
+    numbers: { aimedDarkHours: 8.76 },
+    topics: ["autonomy.consequence"],
+  };
+};

@@ -1,0 +1,32 @@
+import { fixed } from "../chain/words.ts";
+import { CLAMP_MM } from "../practice/mounting.ts";
+import type { Rule } from "./rule.ts";
+
+/** What stands already was built for something else. */
+export const support: Rule = ({ brief, mounting }) => {
+  const on = brief.mounting.support.value;
+  if (on === "newMast") return null;
+  const force = `${fixed(mounting.totalForceN, 0)} N of wind (0.6 of the design gust) and ${fixed(mounting.groundMomentNm, 0)} Nm at the ground`;
+  const poleMm = brief.mounting.poleDiameterMm.value;
+  const isOdd = on === "existingPole" && (poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest);
+  const clamps = isOdd
+    ? ` Usual clamps span ${CLAMP_MM.narrowest} to ${CLAMP_MM.widest} mm, and this pole is ${fixed(poleMm, 0)} mm.`
+    : "";
+  return {
+    id: "mounting.support",
+    severity: "caution",
+    says: `${on === "existingPole" ? "The pole that stands already" : on === "wall" ? "The wall" : "The roof"} must bear ${force} on top of its own load; nothing here can say whether it does.${clamps}`,
+    change:
+      on === "existingPole"
+        ? "Ask the pole's owner in writing, have its strength confirmed, and never use a pole that carries power lines."
+        : on === "wall"
+          ? "Fix brackets into sound masonry or framing with anchors rated for the pull, never into cladding; ask when in doubt."
+          : "Fix to rafters, keep the roof tight, and let somebody trained for work at height do it.",
+    numbers: {
+      totalForceN: mounting.totalForceN,
+      groundMomentNm: mounting.groundMomentNm,
+      poleDiameterMm: poleMm,
+    },
+    topics: ["mounting.support", "mounting.poleDiameter"],
+  };
+};
