@@ -38,9 +38,24 @@ function questions(): readonly SchemaQuestion[] {
   );
 }
 
+const topicVersions: Readonly<Record<string, number>> = Object.fromEntries(
+  interview.topics.map(({ id, version }) => [id, version]),
+);
+
+/** An answer to a topic that has changed since it was saved is read anew from what was typed. */
+function asSaved(id: string, kept: FileAnswer, file: BriefFile): FileAnswer {
+  const topic = id.slice(0, id.indexOf("."));
+  const saved = file.topicVersions[topic];
+  const isCurrent = saved === undefined || saved === topicVersions[topic];
+  return typeof kept === "string" || isCurrent ? kept : kept.typed;
+}
+
 function opened(file: BriefFile): Opened {
   const { name, currency } = file;
-  const run = runScript(interview, { name, currency }, file.answers);
+  const answers = Object.fromEntries(
+    Object.entries(file.answers).map(([id, kept]) => [id, asSaved(id, kept, file)]),
+  );
+  const run = runScript(interview, { name, currency }, answers);
   const hidden: Record<string, Answer> = {};
   const untouched: Record<string, FileAnswer> = {};
   for (const id of run.unused) {
@@ -98,7 +113,7 @@ export function openProgram(): Program {
   const real = { ...interview, designOf: rememberingTwo(interview.designOf) };
   const designOf = (state: State): Design => designNow(real, state);
   return {
-    topicVersions: Object.fromEntries(interview.topics.map(({ id, version }) => [id, version])),
+    topicVersions,
     questions: questions(),
     attributions,
     open: opened,

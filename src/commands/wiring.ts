@@ -10,6 +10,7 @@ import { type ClimateGrids, climateAt, openClimate } from "../core/climate/index
 import {
   coordinatesText,
   countryName,
+  type FoundPlace,
   findPlaces,
   nearestPlace,
   openPlaces,
@@ -18,7 +19,7 @@ import {
   timeZoneAt,
 } from "../core/place/index.ts";
 import { type Design, designOf, type Site, type World } from "../design/index.ts";
-import type { Interview, PlaceReading, Walked } from "../interview/conversation.ts";
+import type { Interview, PlaceMatch, PlaceReading, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 
 /** Beside the bundle, or in the source tree while it is run from there. */
@@ -115,24 +116,25 @@ function readPlace(text: string, near: Site | null): PlaceReading {
       kind: "refused",
       says: `No place called ${text.trim()} is known here. Type a larger town nearby, or latitude and longitude such as 52.30, -3.51`,
     };
-  const exact = found.filter((place) => place.match === "exact");
-  const matches = exact.length > 0 ? exact : found;
-  return {
-    kind: "sites",
-    matches: matches.map((place) => {
-      const label = nameOf(place);
-      return {
-        label,
-        site: {
-          label,
-          latitudeDeg: place.latitudeDeg,
-          longitudeDeg: place.longitudeDeg,
-          elevationM: place.elevationM ?? null,
-          countryCode: place.countryCode,
-        },
-      };
-    }),
-  };
+  // A place that only bears the name as a second one steps back behind those called so.
+  const own = found.filter((place) => place.match === "exact" && isCalled(place.name, text));
+  const exact = own.length > 0 ? own : found.filter((place) => place.match === "exact");
+  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found) };
+}
+
+const isCalled = (name: string, text: string): boolean =>
+  name.localeCompare(text.split(",")[0]!.trim(), "en", { sensitivity: "base" }) === 0;
+
+/** Namesakes in one region get their coordinates, so that they can be told apart. */
+function labelled(found: readonly FoundPlace[]): readonly PlaceMatch[] {
+  const names = found.map(nameOf);
+  return found.map((place, i) => {
+    const { latitudeDeg, longitudeDeg } = place;
+    const isAlone = names.filter((name) => name === names[i]).length === 1;
+    const label = isAlone ? names[i]! : `${names[i]} (${coordinatesText({ latitudeDeg, longitudeDeg })})`;
+    const { countryCode, elevationM = null } = place;
+    return { label, site: { label, latitudeDeg, longitudeDeg, elevationM, countryCode } };
+  });
 }
 
 function designOfAnswers(

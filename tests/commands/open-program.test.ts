@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import { openProgram } from "../../src/commands/open-program.ts";
+import type { BriefFile, FileAnswer } from "../../src/store/index.ts";
+
+const program = openProgram();
+const fileWith = (
+  answers: Readonly<Record<string, FileAnswer>>,
+  more: Partial<BriefFile> = {},
+): BriefFile => ({
+  schemaVersion: 1,
+  name: "hill gate",
+  currency: "EUR",
+  topicVersions: { ...program.topicVersions },
+  answers: { ...answers },
+  ...more,
+});
+const byHand = {
+  "place.where": "52.30, -3.51",
+  "view.distance": "30 ft",
+  "hours.when": "Between two times of day",
+  "hours.clock": "6:30 to 18:00",
+};
+
+describe("a brief from a file", () => {
+  test("what was read is the same when it is saved and read again", () => {
+    const first = program.open(fileWith(byHand));
+    expect(first.refused).toEqual([]);
+    expect(Object.keys(first.state.answers).sort()).toEqual(Object.keys(byHand).sort());
+    const again = program.open(fileWith(first.state.answers));
+    expect(again.state).toEqual(first.state);
+    expect(again.missing).toEqual(first.missing);
+    expect(program.designOf(again.state)).toEqual(program.designOf(first.state));
+  });
+
+  test("answers that the others do not call for now are kept, and count again when they do", () => {
+    const { answers } = program.open(fileWith(byHand)).state;
+    const always = program.open(fileWith({ ...answers, "hours.when": "Always, day and night" }));
+    expect(always.state.answers["hours.clock"]).toEqual(answers["hours.clock"]);
+    const back = program.open(
+      fileWith({ ...always.state.answers, "hours.when": "Between two times of day" }),
+    );
+    expect(back.missing.map(({ id }) => id)).not.toContain("hours.clock");
+    const typedOnly = program.open(fileWith({ ...byHand, "hours.when": "Always, day and night" }));
+    expect(typedOnly.untouched).toEqual({ "hours.clock": "6:30 to 18:00" });
+  });
+
+  test("what cannot be read is named with the reason, and stays as it is", () => {
+    const { refused, untouched, missing } = program.open(
+      fileWith({ ...byHand, "view.distance": "12 V", "view.hue": "red" }),
+    );
+    expect(refused.map(({ id }) => id).sort()).toEqual(["view.distance", "view.hue"]);
+    expect(refused.find(({ id }) => id === "view.distance")?.says).toContain("12 V is a voltage");
+    expect(untouched).toEqual({ "view.distance": "12 V", "view.hue": "red" });
+    expect(missing.map(({ id }) => id)).not.toContain("view.distance");
+  });
+
+  test("an answer to a topic that has changed since is read anew from what was typed", () => {
+    const stored: FileAnswer = {
+      typed: "30 ft",
+      value: { kind: "quantity", low: 99, best: 99, high: 99, unit: "m" },
+      origin: "estimate",
+    };
+    const distanceIn = (viewVersion: number): unknown => {
+      const topicVersions = { ...program.topicVersions, view: viewVersion };
+      return program.open(fileWith({ ...byHand, "view.distance": stored }, { topicVersions })).state.answers[
+        "view.distance"
+      ]?.value;
+    };
+    expect(distanceIn(program.topicVersions.view!)).toMatchObject({ best: 99 });
+    // 1 ft = 0.3048 m exactly (international foot, NIST SP 811 appendix B.8).
+    expect(distanceIn(0)).toMatchObject({ best: 9.144, unit: "m" });
+  });
+
+  test("a saved answer that does not fit its question counts as not understood", () => {
+    const misfit: FileAnswer = {
+      typed: "x",
+      value: { kind: "choice", option: "nonsense" },
+      origin: "estimate",
+    };
+    expect(program.open(fileWith({ "view.distance": misfit })).refused.map(({ id }) => id)).toEqual([
+      "view.distance",
+    ]);
+  });
+});
+
+describe("what is said of a design", () => {
+  test("the same answers give the same design, worked once", () => {
+    const { state } = program.open(fileWith(byHand));
+    expect(program.designOf(state)).toBe(program.designOf({ ...state }));
+    const other = program.open(fileWith({ ...byHand, "view.distance": "40 ft" })).state;
+    expect(program.designOf(other)).not.toBe(program.designOf(state));
+  });
+
+  test("every sheet says whose post it is and holds no broken figure", () => {
+    const { state } = program.open(fileWith(byHand));
+    for (const format of ["text", "md", "html", "csv", "json"] as const) {
+      const sheet = program.sheet(state, format);
+      if (format !== "csv") expect(sheet, format).toContain("hill gate");
+      expect(sheet, format).not.toMatch(/undefined|\bNaN\b|\[object|Infinity/);
+    }
+  });
+
+  test("a brief without a single answer is sized too", () => {
+    const { state, missing } = program.open(fileWith({}));
+    expect(missing.length).toBeGreaterThan(20);
+    expect(program.shortFacts(program.designOf(state)).length).toBeGreaterThan(0);
+    expect(program.sheet(state, "text")).not.toMatch(/undefined|\bNaN\b|Infinity/);
+  });
+
+  test("a drawing stays within its columns", () => {
+    const { state } = program.open(fileWith(byHand));
+    for (const columns of [30, 36, 48]) {
+      for (const line of program.drawPost(state, { columns, isAscii: true }) ?? []) {
+        expect(line.length).toBeLessThanOrEqual(columns);
+      }
+    }
+  });
+});
