@@ -389,7 +389,7 @@ export const mountingNotes = {
   footing: {
     what: "hole and concrete",
     formula:
-      "IBC equation for a post not held at the ground, which may shift 12 mm in the storm (twice the soil's value), in soil below frost and 0.2 m of topsoil, not less than a tenth of the post + 0.6 m; narrowest of 0.3 to 0.6 m that is at most 1.5 m deep; 25 kg bags + 10 %",
+      "IBC equation for a post not held at the ground, which may shift 12 mm in the storm (twice the soil's value), in soil below frost and 0.2 m of topsoil, not less than a tenth of the post + 0.6 m; narrowest of 0.3 to 0.6 m that is at most 2 m deep; 25 kg bags + 10 %",
     inputs: [
       "mounting.totalForceN",
       "mounting.groundMomentNm",

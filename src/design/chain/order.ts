@@ -65,16 +65,13 @@ export interface AssumedAnswer {
   readonly value: unknown;
 }
 
-/**
- * The stand-ins a brief really uses: those the builder accepted by saying "unsure", and those of topics still open. A stand-in
- * of a question that was never called for counts in no sum and is left out where its topic is done.
- */
+/** The stand-ins a brief really uses. A stand-in of a question that another answer made needless counts in no sum. */
 export function assumedAnswers(brief: Brief): readonly AssumedAnswer[] {
   const found: AssumedAnswer[] = [];
   const visit = (topic: TopicId, path: string, value: unknown) => {
     if (typeof value !== "object" || value === null) return;
     if (isGiven(value)) {
-      if (value.origin === "assumed" && (value.isAnswered || brief.openTopics.includes(topic))) {
+      if (value.origin === "assumed" && isCalledFor(path, brief)) {
         found.push({ topic, path, value: value.value });
       }
       return;
@@ -83,6 +80,44 @@ export function assumedAnswers(brief: Brief): readonly AssumedAnswer[] {
   };
   for (const topic of topicIds) visit(topic, topic, brief[topic]);
   return found;
+}
+
+/** Whether an answer enters any sum, given the others. */
+function isCalledFor(path: string, brief: Brief): boolean {
+  const { autonomy, mounting, link, power } = brief;
+  const consequence = autonomy.consequence.value;
+  const carrier = link.carrier.value;
+  switch (path) {
+    case "autonomy.askedDays":
+      return consequence === "days";
+    case "autonomy.askedDarkHours":
+      return consequence === "darkHours";
+    case "mounting.poleDiameterMm":
+      return mounting.support.value === "existingPole";
+    case "mounting.soil":
+    case "mounting.frostDepthM":
+      return mounting.support.value === "newMast";
+    case "power.controller":
+      return brief.parts.controller === null;
+    case "power.heaviestBlockKg":
+      return brief.parts.battery === null;
+    case "power.largestPanelW":
+      return brief.parts.panel === null;
+    case "power.isTiltChanged":
+      return power.isTiltChanged.value;
+    case "link.distanceM":
+      return carrier === "radio" || carrier === "cable";
+    case "link.sight":
+    case "link.farHeightM":
+    case "link.otherPosts":
+      return carrier === "radio";
+    case "link.obstacleDistanceM":
+    case "link.obstacleTopM":
+    case "link.obstacleDepthM":
+      return carrier === "radio" && ["trees", "buildings", "ground"].includes(link.sight.value);
+    default:
+      return true;
+  }
 }
 
 function isGiven(value: object): value is Given<unknown> {

@@ -29,3 +29,18 @@ const MONTHS = [
 export function monthName(month: number): string {
   return MONTHS[month]!;
 }
+
+/** Months in words, runs drawn together, also over the turn of the year: "November to January", "March and July". */
+export function monthSpans(months: readonly number[]): string {
+  const isIn = (month: number) => months.includes((month + 12) % 12);
+  if (months.length === 12) return "every month";
+  const runs = months
+    .filter((month) => !isIn(month - 1))
+    .map((from) => {
+      let length = 1;
+      while (isIn(from + length)) length += 1;
+      const last = monthName((from + length - 1) % 12);
+      return length === 1 ? last : `${monthName(from)} ${length === 2 ? "and" : "to"} ${last}`;
+    });
+  return runs.join(", ");
+}

@@ -1,10 +1,10 @@
-import { fixed, monthName } from "../chain/words.ts";
+import { fixed, monthSpans } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
 
 /** Where the sun stays away for weeks no panel carries the post. */
 export const darkMonths: Rule = ({ array, battery }) => {
   if (!array || !battery || array.darkMonths.length === 0) return null;
-  const names = array.darkMonths.map(monthName).join(", ");
+  const names = monthSpans(array.darkMonths);
   return {
     id: "sun.dark",
     severity: "stop",

@@ -1,5 +1,5 @@
 import { chainOf } from "../chain/chain.ts";
-import { fixed, monthName } from "../chain/words.ts";
+import { fixed, monthSpans } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
 
 /** Below this a month is dull enough to set a size that the rest of the year does not need. @source judgement */
@@ -10,7 +10,7 @@ export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
   if (!sun || !array || !battery || array.darkMonths.length > 0) return null;
   const runs = brief.hours.runsInMonth.value;
   const dim = runs.map((isOn, month) => isOn && sun.poaDailyKWhPerM2ByMonth[month]! < DIM_KWH_PER_M2);
-  const names = dim.flatMap((isDim, month) => (isDim ? [monthName(month)] : [])).join(", ");
+  const names = monthSpans(dim.flatMap((isDim, month) => (isDim ? [month] : [])));
   if (names === "" || runs.every((isOn, month) => !isOn || dim[month])) return null;
   const asleep = chainOf(
     {
@@ -26,17 +26,19 @@ export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
   );
   if (!asleep.array || !asleep.battery) return null;
   const worst = sun.poaDailyKWhPerM2ByMonth[sun.designMonth]!;
+  const bankWh = battery.bankAh * battery.bankNominalV;
+  const asleepBankWh = asleep.battery.bankAh * asleep.battery.bankNominalV;
   return {
     id: "sun.dim",
     severity: "caution",
-    says: `${names} are so dull (${fixed(worst, 1)} kWh/m2 a day on the panel) that they alone ask for ${fixed(array.installedW, 0)} W of panels and ${fixed(battery.bankAh, 0)} Ah at ${battery.bankV} V; without them ${fixed(asleep.array.installedW, 0)} W and ${fixed(asleep.battery.bankAh, 0)} Ah at ${asleep.battery.bankV} V would do.`,
+    says: `The dull season (${names}, down to ${fixed(worst, 1)} kWh/m2 a day on the panel) alone asks for ${fixed(array.installedW, 0)} W of panels and ${fixed(bankWh / 1000, 1)} kWh of battery; without it ${fixed(asleep.array.installedW, 0)} W and ${fixed(asleepBankWh / 1000, 1)} kWh would do.`,
     change: `Let the post sleep in ${names}, or plan another source of power for them.`,
     numbers: {
       worstKWhPerM2: worst,
       installedW: array.installedW,
       asleepInstalledW: asleep.array.installedW,
-      bankWh: battery.bankAh * battery.bankNominalV,
-      asleepBankWh: asleep.battery.bankAh * asleep.battery.bankNominalV,
+      bankWh,
+      asleepBankWh,
     },
     topics: ["hours.when", "hours.fromMonth", "hours.toMonth"],
   };

@@ -2,6 +2,9 @@ import { fixed } from "../chain/words.ts";
 import { LEAST_USEFUL_DOD_FRAC, PERMITTED_DOD_FRAC } from "../practice/battery.ts";
 import type { Rule } from "./rule.ts";
 
+/** A bank that may only be half emptied is twice the price. @source judgement */
+const SHALLOW_DOD_FRAC = 0.5;
+
 /** An empty lead-acid battery freezes and bursts: how deep frost lets it go. */
 export const leadFreezing: Rule = ({ climate, battery }) => {
   if (!climate || battery?.chemistry !== "agm" || battery.frostSafeDodFrac >= PERMITTED_DOD_FRAC.agm)
@@ -11,7 +14,7 @@ export const leadFreezing: Rule = ({ climate, battery }) => {
   const depth = fixed(100 * battery.frostSafeDodFrac, 0);
   return {
     id: "battery.leadFreezing",
-    severity: isHopeless ? "stop" : "caution",
+    severity: isHopeless ? "stop" : battery.frostSafeDodFrac < SHALLOW_DOD_FRAC ? "caution" : "note",
     says: isHopeless
       ? `At ${cold} °C a lead-acid battery may freeze and burst once ${depth} % have been taken out: that leaves no usable battery.`
       : `At ${cold} °C a lead-acid battery emptied by more than ${depth} % may freeze and burst; the loads are therefore cut off at ${fixed(battery.lowVoltageDisconnectV, 1)} V, and the bank is larger for it.`,

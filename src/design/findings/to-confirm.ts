@@ -14,22 +14,19 @@ const NAMED = 3;
 /** Answers that move the sun itself, so that the whole chain must be worked anew. */
 const MOVES_SUN = ["place.horizonDeg", "place.snowWeeks"];
 
-/** What an answer is called, and in which unit, by its path; devices and scenes are told apart by their place in the list. */
+/**
+ * Facts that can be found out, by path: what they are called and their unit. Wishes (days, margin, weights) are the builder's
+ * own and are not weighed. Devices and scenes are told apart by their place in the list.
+ */
 const WORDS: Readonly<Record<string, readonly [what: string, unit: string]>> = {
   "place.horizonDeg": ["what shades the panel", "°"],
   "place.soilingFrac": ["dirt on the panel", ""],
   "place.snowWeeks": ["weeks of snow on the panel", ""],
   "view.scenes.distanceM": ["distance of scene", "m"],
   "view.scenes.widthM": ["width of scene", "m"],
-  "view.keepDays": ["days to keep recordings", ""],
   "loads.devices.dayW": ["power of", "W"],
   "loads.devices.nightExtraW": ["infrared power of", "W"],
-  "autonomy.askedDays": ["days of autonomy", ""],
-  "autonomy.askedDarkHours": ["hours a year in the dark", ""],
   "autonomy.visitDays": ["days until somebody comes by", ""],
-  "power.heaviestBlockKg": ["heaviest block", "kg"],
-  "power.marginFrac": ["margin", ""],
-  "power.largestPanelW": ["largest panel", "W"],
   "mounting.cameraHeightM": ["height of the camera", "m"],
   "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
   "mounting.gustMPerS": ["design gust", "m/s"],
@@ -40,12 +37,16 @@ const WORDS: Readonly<Record<string, readonly [what: string, unit: string]>> = {
   "link.obstacleDepthM": ["depth of what stands in the way", "m"],
   "link.farHeightM": ["height of the far end", "m"],
   "link.otherPosts": ["other posts at the far end", ""],
-  "money.contingencyFrac": ["contingency", ""],
 };
+
+/** The path without the place in a list. */
+function kindOf(path: string): string {
+  return path.replace(/\.\d+\./, ".");
+}
 
 function called({ path, value }: AssumedAnswer, brief: Brief): string {
   const [, index] = /\.(\d+)\./.exec(path) ?? [];
-  const [what, unit] = WORDS[path.replace(/\.\d+\./, ".")] ?? [path, ""];
+  const [what, unit] = WORDS[kindOf(path)]!;
   const which =
     index === undefined
       ? ""
@@ -88,7 +89,7 @@ export const toConfirm: Rule = (design, world) => {
   if (brief.openTopics.length > 0) return null;
   const assumed = assumedAnswers(brief);
   const heaviest = assumed
-    .filter(({ value }) => typeof value === "number" && value !== 0)
+    .filter(({ path, value }) => kindOf(path) in WORDS && value !== 0)
     .map((answer) => ({ answer, cost: swing(answer, design, world) }))
     .filter(({ cost }) => cost > 0.005 * money.highTotal)
     .toSorted((a, b) => b.cost - a.cost)

@@ -45,8 +45,8 @@ export function isAmericanTrade(countryCode: string | null): boolean {
 /** Footing diameters to try. @source common practice, no source: what a hand auger or a spade digs */
 export const FOOTING_DIAMETERS_M = [0.3, 0.4, 0.5, 0.6] as const;
 
-/** The narrowest hole that need not be deeper than this is taken. @source judgement: what is dug by hand */
-export const COMFORTABLE_DEPTH_M = 1.5;
+/** The narrowest hole that need not be deeper than this is taken. @source judgement: the reach of a hand auger with a bar */
+export const COMFORTABLE_DEPTH_M = 2;
 
 /** Topsoil that carries nothing. @source common practice, no source: 6 to 12 in */
 export const LOOSE_TOP_M = 0.2;

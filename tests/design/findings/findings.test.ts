@@ -1,0 +1,554 @@
+import { describe, expect, it } from "vitest";
+import type { Brief, Device, OwnedController, Site } from "../../../src/design/brief.ts";
+import type { World } from "../../../src/design/design.ts";
+import { rules } from "../../../src/design/findings/index.ts";
+import { designOf, type Severity } from "../../../src/design/index.ts";
+import {
+  at,
+  camera,
+  changed,
+  given,
+  radio,
+  scene,
+  sites,
+  syntheticClimate,
+  syntheticWorld,
+  typicalBrief,
+} from "../fixtures.ts";
+
+interface Case {
+  readonly id: string;
+  readonly severity: Severity;
+  /** Fires here ... */
+  readonly fires: Brief;
+  /** ... and is gone when its own advice was taken. */
+  readonly gone: Brief;
+  /** Words its sentence must hold. */
+  readonly says: RegExp;
+  readonly world?: World;
+}
+
+/** A place that never freezes, so that lithium is chosen. */
+const tropics = at(sites.south5);
+/** Bright and mild, five days of nuisance: a small, plain post. */
+const easy = changed({ autonomy: { consequence: given("nuisance") } }, tropics);
+const link = (changes: Partial<Brief["link"]>) => changed({ link: changes });
+const mounting = (changes: Partial<Brief["mounting"]>) => changed({ mounting: changes });
+const owns = (parts: Partial<Brief["parts"]>, brief = typicalBrief) => changed({ parts }, brief);
+const controller = (figures: Partial<OwnedController>) => ({
+  controller: given<OwnedController>({
+    kind: "mppt",
+    maxInputV: 150,
+    maxChargeA: 60,
+    chargesLifepo4: true,
+    ...figures,
+  }),
+});
+const devices = (...list: readonly Device[]) => changed({ loads: { devices: list } });
+const watts = (device: Device, dayW: number, nightExtraW = 0): Device => ({
+  ...device,
+  dayW: given(dayW),
+  nightExtraW: given(nightExtraW),
+});
+const site = (changes: Partial<Site>): Site => ({ ...sites.colorado, ...changes });
+const wideHorizon = (horizonDeg: number) => changed({ place: { horizonDeg: given(horizonDeg) } });
+const seaWorld: World = { ...syntheticWorld, climateAt: () => ({ kind: "refused", why: "at-sea" }) };
+const months = (...asleep: readonly number[]) =>
+  given<readonly boolean[]>(Array.from({ length: 12 }, (_, month) => !asleep.includes(month)));
+const trees = {
+  sight: given("trees" as const),
+  obstacleDistanceM: given(400),
+  obstacleTopM: given(10),
+  obstacleDepthM: given(20),
+};
+/** Half of the synthetic world's sun: December at 60 N is then dull but not dark. */
+const dullWorld: World = { ...syntheticWorld, climateAt: (where) => syntheticClimate(where, 0.3) };
+
+const cases: readonly Case[] = [
+  {
+    id: "mounting.overheadLine",
+    severity: "stop",
+    fires: mounting({ overheadLine: given("yes") }),
+    gone: mounting({ overheadLine: given("no") }),
+    says: /can be killed/,
+  },
+  {
+    id: "mounting.overheadLine",
+    severity: "stop",
+    fires: mounting({ overheadLine: given("notLooked") }),
+    gone: mounting({ overheadLine: given("no") }),
+    says: /Nobody has looked/,
+  },
+  {
+    id: "place.unknown",
+    severity: "stop",
+    fires: at(null),
+    gone: typicalBrief,
+    says: /the place is not known/,
+  },
+  {
+    id: "loads.none",
+    severity: "stop",
+    fires: devices(),
+    gone: devices(camera),
+    says: /charge controller alone/,
+  },
+  {
+    id: "sun.dark",
+    severity: "stop",
+    fires: at(sites.north71),
+    gone: changed({ hours: { runsInMonth: months(0, 10, 11) } }, at(sites.north71)),
+    says: /practically no sun/,
+  },
+  {
+    id: "sun.dim",
+    severity: "caution",
+    fires: at(sites.north60),
+    gone: changed({ hours: { runsInMonth: months(0, 10, 11) } }, at(sites.north60)),
+    says: /alone asks for \d+ W of panels and [\d.]+ kWh/,
+    world: dullWorld,
+  },
+  {
+    id: "sun.shade",
+    severity: "caution",
+    fires: wideHorizon(25),
+    gone: wideHorizon(5),
+    says: /25° high.*% of the sun/,
+  },
+  {
+    id: "battery.lithiumFrost",
+    severity: "caution",
+    fires: changed({ power: { chemistry: given("lifepo4") } }),
+    gone: changed({ power: { chemistry: given("agm") } }),
+    says: /below 0 °C is spoilt/,
+  },
+  {
+    id: "battery.lithiumFrost",
+    severity: "stop",
+    // 27 - 0.4 x 83 - 0.25 x 83 = -27 degrees C in the coldest month of the synthetic world
+    fires: changed({ power: { chemistry: given("lifepo4") } }, at(site({ latitudeDeg: 83 }))),
+    gone: changed({ power: { chemistry: given("agm") } }, at(site({ latitudeDeg: 83 }))),
+    says: /neither charged nor discharged/,
+  },
+  {
+    id: "battery.leadFreezing",
+    severity: "note",
+    fires: changed({ power: { chemistry: given("agm") } }),
+    gone: changed({ power: { chemistry: given("agm") } }, tropics),
+    says: /emptied by more than \d+ %/,
+  },
+  {
+    id: "battery.leadFreezing",
+    severity: "stop",
+    // coldest hour -27 - 18 = -45, bank 5 K above it, 5 K of margin: nothing may be taken out below -45
+    fires: changed({ power: { chemistry: given("agm") } }, at(site({ latitudeDeg: 83 }))),
+    gone: changed({ power: { chemistry: given("agm") } }, tropics),
+    says: /leaves no usable battery/,
+  },
+  {
+    id: "battery.recovery",
+    severity: "note",
+    fires: typicalBrief,
+    gone: changed({ power: { marginFrac: given(0.9) } }),
+    says: /about \d+ days to fill again/,
+  },
+  {
+    id: "battery.manyStrings",
+    severity: "caution",
+    fires: changed({ power: { bankV: given(12) }, autonomy: { consequence: given("disaster") } }),
+    gone: changed({ power: { bankV: given(48) }, autonomy: { consequence: given("disaster") } }),
+    says: /strings of blocks side by side/,
+  },
+  {
+    id: "battery.heavyBlock",
+    severity: "caution",
+    fires: typicalBrief,
+    gone: changed({ power: { heaviestBlockKg: given(30) } }),
+    says: /weighs 30 kg, more than the 25 kg/,
+  },
+  {
+    id: "battery.chargeCurrent",
+    severity: "note",
+    fires: typicalBrief,
+    gone: changed({ autonomy: { consequence: given("nuisance") }, power: { marginFrac: given(0.9) } }),
+    says: /a twentieth of the capacity/,
+  },
+  {
+    id: "battery.chargeCurrent",
+    severity: "caution",
+    fires: changed(
+      {
+        autonomy: { consequence: given("days"), askedDays: given(1), visitDays: given(1) },
+        power: { marginFrac: given(1), chemistry: given("lifepo4"), bankV: given(12) },
+      },
+      at(sites.north60),
+    ),
+    gone: changed({
+      autonomy: { consequence: given("days"), askedDays: given(14) },
+      power: { marginFrac: given(0.2), chemistry: given("lifepo4"), bankV: given(12) },
+    }),
+    says: /should not get more than/,
+  },
+  {
+    id: "autonomy.visit",
+    severity: "caution",
+    fires: changed({ autonomy: { consequence: given("days"), askedDays: given(3), visitDays: given(7) } }),
+    gone: changed({ autonomy: { consequence: given("days"), askedDays: given(8), visitDays: given(7) } }),
+    says: /3 days, but it can take 7 days/,
+  },
+  {
+    id: "autonomy.secondWay",
+    severity: "note",
+    fires: changed({ autonomy: { consequence: given("disaster") } }),
+    gone: changed({ autonomy: { consequence: given("worry") } }),
+    says: /stolen panel/,
+  },
+  {
+    id: "battery.owned",
+    severity: "stop",
+    fires: owns(
+      { battery: given({ chemistry: "lifepo4", blockV: 12.8, blockAh: 100, blocks: 20 }) },
+      changed({ power: { chemistry: given("agm") } }),
+    ),
+    gone: owns(
+      { battery: given({ chemistry: "lifepo4", blockV: 12.8, blockAh: 100, blocks: 20 }) },
+      changed({ power: { chemistry: given("lifepo4") } }),
+    ),
+    says: /must never be mixed/,
+  },
+  {
+    id: "battery.owned",
+    severity: "stop",
+    fires: owns(
+      { battery: given({ chemistry: "agm", blockV: 24, blockAh: 200, blocks: 20 }) },
+      changed({ power: { bankV: given(12) } }),
+    ),
+    gone: owns({ battery: given({ chemistry: "agm", blockV: 24, blockAh: 200, blocks: 20 }) }),
+    says: /24 V cannot make a bank of 12 V/,
+  },
+  {
+    id: "battery.owned",
+    severity: "caution",
+    fires: owns({ battery: given({ chemistry: "agm", blockV: 12, blockAh: 100, blocks: 2 }) }),
+    gone: owns({ battery: given({ chemistry: "agm", blockV: 12, blockAh: 100, blocks: 40 }) }),
+    says: /and you own 2/,
+  },
+  {
+    id: "array.ownedPanel",
+    severity: "stop",
+    fires: owns({ panel: given({ ratedW: 200, openCircuitV: 5, count: 9 }) }),
+    gone: owns({ panel: given({ ratedW: 200, openCircuitV: 25, count: 9 }) }),
+    says: /one of the two figures is wrong/,
+  },
+  {
+    id: "array.ownedPanel",
+    severity: "caution",
+    fires: owns({ panel: given({ ratedW: 50, openCircuitV: 22, count: 1 }) }),
+    gone: owns({ panel: given({ ratedW: 50, openCircuitV: 22, count: 9 }) }),
+    says: /you own 1/,
+  },
+  {
+    id: "array.inputVoltage",
+    severity: "stop",
+    fires: owns(controller({ maxInputV: 40 })),
+    gone: owns({ controller: null }),
+    says: /V that your controller bears: it would be destroyed/,
+  },
+  {
+    id: "array.controllerCurrent",
+    severity: "caution",
+    fires: owns(controller({ maxChargeA: 5 })),
+    gone: owns({ controller: null }),
+    says: /your controller stops at 5 A/,
+  },
+  {
+    id: "array.controllerCurrent",
+    severity: "stop",
+    fires: owns(controller({ kind: "pwm", maxChargeA: 5 })),
+    gone: owns(controller({ kind: "pwm", maxChargeA: 40 })),
+    says: /it would be overloaded/,
+  },
+  {
+    id: "array.controllerChemistry",
+    severity: "stop",
+    fires: owns(controller({ chargesLifepo4: false }), tropics),
+    gone: owns(
+      controller({ chargesLifepo4: false }),
+      changed({ power: { chemistry: given("agm") } }, tropics),
+    ),
+    says: /cannot be set for lithium/,
+  },
+  {
+    id: "array.controllers",
+    severity: "caution",
+    fires: changed({ power: { bankV: given(12) } }, at(sites.north60)),
+    gone: changed({ power: { bankV: given(48) } }, at(sites.north60)),
+    says: /takes \d+ controllers/,
+    world: dullWorld,
+  },
+  {
+    id: "parts.radioFeed",
+    severity: "stop",
+    fires: owns({ radio: given({ feed: "passive24", minInputV: 20, maxInputV: 28 }) }),
+    gone: owns({ radio: given({ feed: "802.3", minInputV: 37, maxInputV: 57 }) }),
+    says: /passive 24 V PoE/,
+  },
+  {
+    id: "parts.radioFeed",
+    severity: "stop",
+    fires: owns({ radio: given({ feed: "dc", minInputV: 20, maxInputV: 28 }) }),
+    gone: owns({ radio: null }),
+    says: /20 to 28 V DC/,
+  },
+  {
+    id: "wiring.poeClass",
+    severity: "caution",
+    fires: devices(watts(camera, 18, 15), radio),
+    gone: devices(watts(camera, 18, 5), radio),
+    says: /PoE class 5/,
+  },
+  {
+    id: "wiring.poeClass",
+    severity: "stop",
+    fires: devices(watts(camera, 80), radio),
+    gone: devices({ ...watts(camera, 80), feed: "dc" }, radio),
+    says: /more than the 71 W/,
+  },
+  {
+    id: "wiring.size",
+    severity: "stop",
+    fires: changed({
+      power: { bankV: given(12) },
+      loads: { devices: Array.from({ length: 14 }, () => ({ ...watts(camera, 200), feed: "dc" as const })) },
+    }),
+    gone: changed({ power: { bankV: given(48) }, loads: { devices: [watts(camera, 20)] } }),
+    says: /not even the thickest wire/,
+  },
+  {
+    id: "wiring.shortCircuit",
+    severity: "caution",
+    fires: changed({ power: { bankV: given(12) } }),
+    gone: changed({ power: { bankV: given(24) } }),
+    says: /more than the 20 kA/,
+  },
+  {
+    id: "link.cableLength",
+    severity: "stop",
+    fires: link({ carrier: given("cable"), distanceM: given(120) }),
+    gone: link({ carrier: given("cable"), distanceM: given(80) }),
+    says: /90 m at most; it is 120 m/,
+  },
+  {
+    id: "link.trees",
+    severity: "stop",
+    fires: link(trees),
+    gone: link({ ...trees, farHeightM: given(100) }),
+    says: /leaves and growth/,
+  },
+  {
+    id: "link.blocked",
+    severity: "stop",
+    fires: link({ ...trees, sight: given("buildings") }),
+    gone: link({ ...trees, sight: given("buildings"), farHeightM: given(100) }),
+    says: /below the top of what stands in the way/,
+  },
+  {
+    id: "link.far",
+    severity: "stop",
+    fires: link({ distanceM: given(20_000), farHeightM: given(100) }),
+    gone: link({ distanceM: given(2000), farHeightM: given(100) }),
+    says: /20 km is farther/,
+  },
+  {
+    id: "link.capacity",
+    severity: "stop",
+    fires: link({ otherPosts: given(30) }),
+    gone: link({ otherPosts: given(0) }),
+    says: /shared by 31 posts/,
+  },
+  {
+    id: "link.sightUnknown",
+    severity: "caution",
+    fires: link({ sight: given("unknown") }),
+    gone: link({ sight: given("clear") }),
+    says: /Nobody has seen the far end/,
+  },
+  {
+    id: "link.region",
+    severity: "caution",
+    fires: tropics,
+    gone: typicalBrief,
+    says: /No radio rules of this country/,
+  },
+  {
+    id: "link.radarSilence",
+    severity: "note",
+    fires: at(sites.north40),
+    gone: link({ carrier: given("cable"), distanceM: given(50) }),
+    says: /after every power cut/,
+  },
+  {
+    id: "link.cellularData",
+    severity: "caution",
+    fires: link({ carrier: given("cellular") }),
+    gone: link({ carrier: given("radio") }),
+    says: /GB a month/,
+  },
+  {
+    id: "view.detail",
+    severity: "caution",
+    fires: changed({
+      view: { scenes: [{ ...scene, purpose: given("identify"), widthM: given(20), distanceM: given(20) }] },
+    }),
+    gone: changed({
+      view: { scenes: [{ ...scene, purpose: given("notice"), widthM: given(20), distanceM: given(20) }] },
+    }),
+    says: /takes 250 pixels per metre/,
+  },
+  {
+    id: "view.width",
+    severity: "caution",
+    fires: changed({ view: { scenes: [{ ...scene, widthM: given(40), distanceM: given(5) }] } }),
+    gone: changed({ view: { scenes: [{ ...scene, widthM: given(40), distanceM: given(40) }] } }),
+    says: /you asked for 40 m/,
+  },
+  {
+    id: "view.infraredReach",
+    severity: "caution",
+    fires: changed({ view: { scenes: [{ ...scene, distanceM: given(60) }] } }),
+    gone: changed({ view: { scenes: [{ ...scene, distanceM: given(20) }] } }),
+    says: /60 m away and will be black/,
+  },
+  {
+    id: "view.sound",
+    severity: "caution",
+    fires: changed({ view: { recordsSound: given(true) } }),
+    gone: changed({ view: { recordsSound: given(false) } }),
+    says: /Recording sound/,
+  },
+  {
+    id: "mounting.footing",
+    severity: "stop",
+    fires: mounting({ soil: given("soft") }),
+    gone: mounting({ soil: given("sand") }),
+    says: /engineer's work/,
+  },
+  {
+    id: "mounting.tube",
+    severity: "stop",
+    fires: mounting({ cameraHeightM: given(15), gustMPerS: given(90) }),
+    gone: mounting({ cameraHeightM: given(4), gustMPerS: given(45) }),
+    says: /No common tube bears/,
+  },
+  {
+    id: "mounting.gust",
+    severity: "caution",
+    fires: mounting({ gustMPerS: given(28) }),
+    gone: mounting({ gustMPerS: given(45) }),
+    says: /28 m\/s is unusually low/,
+  },
+  {
+    id: "mounting.tall",
+    severity: "caution",
+    fires: mounting({ cameraHeightM: given(8) }),
+    gone: mounting({ cameraHeightM: given(5) }),
+    says: /mast of 8 m/,
+  },
+  {
+    id: "mounting.support",
+    severity: "caution",
+    fires: mounting({ support: given("existingPole"), poleDiameterMm: given(300) }),
+    gone: mounting({ support: given("newMast") }),
+    says: /this pole is 300 mm/,
+  },
+  {
+    id: "mounting.groundFrame",
+    severity: "caution",
+    fires: at(sites.north60),
+    gone: easy,
+    says: /stand on a ground frame/,
+    world: dullWorld,
+  },
+  {
+    id: "loads.night",
+    severity: "note",
+    fires: typicalBrief,
+    gone: devices(
+      { ...camera, schedule: { kind: "daylight", marginH: 0.5 } },
+      { ...radio, schedule: { kind: "daylight", marginH: 0.5 } },
+    ),
+    says: /save 25\d Wh a day/,
+  },
+  {
+    id: "money.ceiling",
+    severity: "caution",
+    fires: changed({ money: { ceiling: given(500) } }),
+    gone: changed({ money: { ceiling: given(50_000) } }),
+    says: /you named 500/,
+  },
+  {
+    id: "money.currency",
+    severity: "note",
+    fires: { ...typicalBrief, currency: "XXX" },
+    gone: typicalBrief,
+    says: /No rate for XXX/,
+  },
+  {
+    id: "assumed.confirm",
+    severity: "note",
+    fires: mounting({ gustMPerS: given(45, "assumed") }),
+    gone: mounting({ gustMPerS: given(45, "measured") }),
+    says: /design gust \(45 m\/s\), \d+ USD/,
+  },
+];
+
+const findingsOf = (brief: Brief, world = syntheticWorld) => designOf(brief, world).findings;
+
+describe.each(cases)("$id ($severity)", ({ id, severity, fires, gone, says, world }) => {
+  const found = findingsOf(fires, world).find((one) => one.id === id);
+  it("fires, with its numbers in the sentence and a change that is a sentence", () => {
+    expect(found?.severity).toBe(severity);
+    expect(found!.says).toMatch(says);
+    if (severity !== "note") expect(found!.change).not.toBe("");
+    expect(Object.keys(found!.numbers).length).toBeGreaterThan(0);
+    expect(found!.topics.length).toBeGreaterThan(0);
+  });
+  it("goes away when its advice was taken", () => {
+    const after = findingsOf(gone, world).filter((one) => one.id === id);
+    expect(after.filter((one) => one.severity === severity)).toEqual([]);
+  });
+});
+
+describe("all findings", () => {
+  const everywhere = cases.flatMap(({ fires, world }) => findingsOf(fires, world));
+  it("are plain sentences without noise of arithmetic", () => {
+    for (const { id, says, change } of everywhere) {
+      for (const text of [says, change].filter((one) => one !== "")) {
+        expect(text, id).toMatch(/^[A-Z0-9]/);
+        expect(text, id).toMatch(/[.]$/);
+        expect(text, id).not.toMatch(/NaN|undefined|null|Infinity|\d\.\d{4}/);
+      }
+      expect(says.split(/[.!?] /).length, `${id}: ${says}`).toBeLessThanOrEqual(3);
+    }
+  });
+  it("stand in the order stop, caution, note, and the overhead line before every other stop", () => {
+    const found = findingsOf(changed({ mounting: { overheadLine: given("yes"), soil: given("soft") } }));
+    const grave = { stop: 0, caution: 1, note: 2 } as const;
+    const ranks = found.map(({ severity }) => grave[severity]);
+    expect(ranks).toEqual(ranks.toSorted());
+    expect(found[0]!.id).toBe("mounting.overheadLine");
+  });
+  it("every rule has a case here that fires it", () => {
+    const worked = cases.map(({ fires, world = syntheticWorld }) => ({
+      design: designOf(fires, world),
+      world,
+    }));
+    const silent = rules.filter((rule) => !worked.some(({ design, world }) => rule(design, world)));
+    expect(silent).toEqual([]);
+  });
+  it("a place in the sea says so", () => {
+    const [first] = findingsOf(typicalBrief, seaWorld);
+    expect(first!.id).toBe("place.unknown");
+    expect(first!.says).toContain("open sea");
+  });
+});
