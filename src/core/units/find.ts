@@ -34,7 +34,7 @@ function indexOf(dimension: Dimension): Index {
 }
 
 /** Every way to type a unit, in the plain form that `findUnit` compares. */
-export function typedForms(unit: Unit): readonly string[] {
+function typedForms(unit: Unit): readonly string[] {
   const forms = [unit.symbol, unit.singular, unit.plural, ...unit.typed].map(plainForm);
   return [...new Set(forms)].filter((form) => form !== "");
 }

@@ -1,5 +1,5 @@
 import { formatQuantity, type Unit } from "../../core/units/index.ts";
-import type { QuantityHeard } from "./quantity.ts";
+import type { QuantityHeard } from "./quantity-heard.ts";
 
 /** What was typed, in one spelling, and what it comes to in the unit shown: "about 25 ft = 7.6 m (6.1 to 9.1 m)". */
 export function heardText(given: {

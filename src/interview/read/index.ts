@@ -9,6 +9,7 @@ export { type ClockRangeHeard, readClockRange } from "./clock-range.ts";
 export { type ChangeTarget, type Command, forcedText, readCommand } from "./command.ts";
 export { type CountHeard, readCount } from "./count.ts";
 export type { OriginWord } from "./origin-words.ts";
-export { type QuantityHeard, type QuantitySpec, readQuantity } from "./quantity.ts";
+export { readQuantity } from "./quantity.ts";
+export type { QuantityHeard, QuantitySpec } from "./quantity-heard.ts";
 export type { Refusal, Refused } from "./refusal.ts";
 export { type RefusedQuestion, refusalText } from "./refusal-text.ts";

@@ -207,7 +207,7 @@ function unknownUnit(rest: string): string | undefined {
   return /^[\p{L}°$€£"'%][^\s\d,;()+]*/u.exec(rest)?.[0].slice(0, 30);
 }
 
-export function skipSpaces(text: string, at: number): number {
+function skipSpaces(text: string, at: number): number {
   let next = at;
   while (text[next] === " ") next++;
   return next;

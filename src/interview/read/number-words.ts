@@ -1,4 +1,15 @@
-import type { NumberFound } from "./number.ts";
+/** A number found at a place in the text. */
+export interface NumberFound {
+  readonly value: number;
+  /** Where the text goes on. */
+  readonly next: number;
+  /** "half", "1/4": a part of one, which in a share means 50 %, 25 %. */
+  readonly isPart: boolean;
+  /** "a", "an": a number only if a unit follows. */
+  readonly isArticle: boolean;
+  /** Set where one comma before three digits can be read two ways; `value` is then the first of them. */
+  readonly comma?: { readonly typed: string; readonly asThousands: number; readonly asDecimal: number };
+}
 
 const ONES = [
   "zero",

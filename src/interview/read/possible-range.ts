@@ -1,7 +1,7 @@
 import { clamp } from "../../core/numerics/index.ts";
 import { convert, formatQuantity, type Unit, unitOf } from "../../core/units/index.ts";
 import { withoutNoise } from "./measure.ts";
-import type { QuantitySpec } from "./quantity.ts";
+import type { QuantitySpec } from "./quantity-heard.ts";
 import { type Refused, refused } from "./refusal.ts";
 
 /** One figure of an answer, held against what is possible. */

@@ -21,37 +21,12 @@ import {
   type Wanted,
   withoutNoise,
 } from "./measure.ts";
-import { type OriginWord, splitOrigin } from "./origin-words.ts";
+import { splitOrigin } from "./origin-words.ts";
 import { type Figure, rangeRefusal } from "./possible-range.ts";
+import type { QuantityHeard, QuantitySpec } from "./quantity-heard.ts";
 import { type Refused, refused } from "./refusal.ts";
 import { readSpan, type Span } from "./span.ts";
 import { LONGEST_ANSWER, plainText, quotable } from "./typed-text.ts";
-
-export interface QuantitySpec {
-  readonly dimension: Dimension;
-  /** Symbol of the unit shown: a bare number means this unit, and everything comes out in it. */
-  readonly unit: string;
-  /** In the unit shown. */
-  readonly possible: { readonly min: number; readonly max: number };
-  /** Only whole numbers will do. */
-  readonly isWhole?: boolean;
-}
-
-/** Low, best and high are in the unit shown. */
-export interface QuantityHeard {
-  readonly ok: true;
-  readonly low: number;
-  readonly best: number;
-  readonly high: number;
-  /** Symbol of the unit typed; the one shown, for a bare number. */
-  readonly typedUnit: string;
-  /** True where no doubt was typed. */
-  readonly isExact: boolean;
-  readonly doubt: "none" | Doubt | "range";
-  readonly originWord?: OriginWord;
-  /** "30 ft = 9.1 m". */
-  readonly heard: string;
-}
 
 /** "About" is taken as a fifth either way: common practice, no source. */
 const ABOUT_FRAC = 0.2;

@@ -19,6 +19,10 @@ const REFUSED: readonly (readonly [string, QuantitySpec, Refusal])[] = [
   ["   ", LENGTH, { code: "empty" }],
   ["hello", LENGTH, { code: "not-a-number", typed: "hello" }],
   ["5 5 5", LENGTH, { code: "not-a-number", typed: "5 5 5" }],
+  // More inches than a foot holds, and a bare figure that could be centimetres or tenths.
+  ["5 ft 14 in", LENGTH, { code: "not-a-number", typed: "5 ft 14 in" }],
+  ["5 ft 12", LENGTH, { code: "not-a-number", typed: "5 ft 12" }],
+  ["1 m 8", LENGTH, { code: "not-a-number", typed: "1 m 8" }],
   ["5 to", LENGTH, { code: "not-a-number", typed: "5 to" }],
   ["12/24 V", VOLTAGE, { code: "not-a-number", typed: "12/24 V" }],
   ["12 or 24 V", VOLTAGE, { code: "not-a-number", typed: "12 or 24 V" }],
