@@ -141,7 +141,7 @@ function readSmallerTerm(
   const rest = text.slice(after);
   const unit = readSmallerUnit(rest, larger, wanted);
   if (unit !== undefined) {
-    if (number.value * unit.unit.toBase >= larger.toBase) return undefined;
+    if (isWholeOf(number.value * unit.unit.toBase, larger)) return undefined;
     return { term: { value: number.value, unit: unit.unit }, next: after + unit.length };
   }
   const smaller = SMALLER[larger.symbol];
@@ -150,9 +150,12 @@ function readSmallerTerm(
   // "1m80" is 1.80 m; "1 m 8" could be 1.8 m or 1.08 m.
   if (larger.symbol === "m" && !/^\d\d(?!\d)/.test(text.slice(from))) return undefined;
   const bare = findUnit(smaller, wanted.dimension)!;
-  if (number.value * bare.toBase >= larger.toBase) return undefined;
+  if (isWholeOf(number.value * bare.toBase, larger)) return undefined;
   return { term: { value: number.value, unit: bare }, next: number.next };
 }
+
+/** True from one of the larger unit on; twelve inches miss a foot by the last digit of a product. */
+const isWholeOf = (inBase: number, larger: Unit): boolean => inBase >= larger.toBase * (1 - 1e-9);
 
 function readSmallerUnit(rest: string, larger: Unit, wanted: Wanted): UnitFound | undefined {
   // After hours "m" is minutes, whatever it is elsewhere.
