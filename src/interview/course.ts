@@ -67,7 +67,7 @@ export function moved<D>(now: Now<D>, state: State, walked: readonly Walked[], f
   const { target, returnTo } = nextStop(state.returnTo, walked, from);
   const open = topicsOpen(walked);
   const complete = [...new Set(walked.map((each) => each.topic.id))].filter((id) => !open.includes(id));
-  const closing = complete.filter((id) => state.opened.includes(id) && !state.closed.includes(id));
+  const closing = complete.filter((id) => !state.closed.includes(id));
   const closed = [...state.closed, ...closing];
   const [after, opening] = moveTo(now, { ...state, closed }, target, returnTo);
   return [after, [...closing.map((id) => say(topicSummary(walked, id))), ...opening]];

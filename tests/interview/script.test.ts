@@ -125,9 +125,9 @@ describe("refused, with the id and a sentence", () => {
 });
 
 test("an option's id or words are never a command", () => {
-  expect(run({ ...full, "loads.night": "pause" }).state.answers["loads.night"]).toEqual({
-    typed: "pause",
-    value: { kind: "choice", option: "pause" },
+  expect(run({ ...full, "loads.night": "stop" }).state.answers["loads.night"]).toEqual({
+    typed: "stop",
+    value: { kind: "choice", option: "stop" },
     origin: "estimate",
   });
 });

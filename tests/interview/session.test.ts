@@ -78,7 +78,7 @@ describe("the question shown", () => {
       options: [
         { number: 1, label: "Nothing" },
         { number: 2, label: "People, by infrared light" },
-        { number: 3, label: "Pause" },
+        { number: 3, label: "Stop" },
       ],
     });
   });
@@ -197,9 +197,9 @@ describe("an answer", () => {
   });
 
   test("an option's own words are an answer even where they are a command too", () => {
-    expect(talk(halfway, "pause").state.answers["loads.night"]?.value).toEqual({
+    expect(talk(halfway, "stop").state.answers["loads.night"]?.value).toEqual({
       kind: "choice",
-      option: "pause",
+      option: "stop",
     });
   });
 });
@@ -563,6 +563,18 @@ describe("review and change", () => {
     const ahead = talk(halfway, "change hours", "all day").state;
     expect(ahead.cursor).toBe("loads.night");
     expect(viewOf(talk(ahead, "1", "1").state).isFinished).toBe(true);
+  });
+
+  test("asked for twice still leads back to where it began", () => {
+    expect(talk(halfway, "change 1", "change 2", "5 m").state).toMatchObject({
+      cursor: "loads.night",
+      returnTo: null,
+    });
+  });
+
+  test("the last answer, with one before it still open, is followed by that one", () => {
+    const ahead = talk(halfway, "change hours", "all day").state;
+    expect(talk({ ...ahead, cursor: "hours.span" }, "").state.cursor).toBe("loads.night");
   });
 
   test("to the question at hand is no detour; back within a change still returns", () => {

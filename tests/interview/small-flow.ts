@@ -72,7 +72,7 @@ const loadsTopic = topic({ id: "loads", version: 1, title: "Loads", opening: "No
       options: [
         { id: "none", label: "Nothing", aliases: ["no"] },
         { id: "infrared", label: "People, by infrared light" },
-        { id: "pause", label: "Pause" },
+        { id: "stop", label: "Stop" },
       ],
       unsure: { use: "infrared", because: "it is the safe side" },
     }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Answer, Answers, StoredValue } from "../../src/interview/conversation.ts";
+import { choice, topic } from "../../src/interview/define.ts";
 import { designNow } from "../../src/interview/session.ts";
 import {
   firstUnanswered,
@@ -151,6 +152,75 @@ describe("a repeated block", () => {
     const labels = walked(lamp).map(labelOf);
     expect(labels).toContain("Other device 2");
     expect(labels).toContain("Camera");
+  });
+});
+
+describe("corners that the small flow has not", () => {
+  const yesNo = choice({
+    label: "Label",
+    ask: "Which?",
+    hint: "Look.",
+    why: "It matters.",
+    how: "Look.",
+    options: [
+      { id: "none", label: "No" },
+      { id: "some", label: "Some" },
+    ],
+    unsure: { use: "none", because: "x" },
+  });
+  const about = { id: "parts", version: 1, title: "Parts", opening: "Now the parts." } as const;
+
+  test("rules see the stand-in of a hidden question, not the answer it once had", () => {
+    const parts = topic(about)
+      .ask("has", yesNo)
+      .ask("kind", yesNo, (given) => ({ when: given(["parts.has"], (has) => has === "some") }))
+      .ask("after", yesNo, (given) => ({ when: given(["parts.kind"], (kind) => kind === "some") }))
+      .end();
+    const shown = (has: string) =>
+      walk([parts], { "parts.has": option(has), "parts.kind": option("some") }, () => null).map(
+        ({ id }) => id,
+      );
+    expect(shown("some")).toEqual(["parts.has", "parts.kind", "parts.after"]);
+    expect(shown("none")).toEqual(["parts.has"]);
+  });
+
+  test("a block whose next instance is only suggested is asked, but not gone beyond", () => {
+    const parts = topic(about)
+      .repeat("owned", { atMost: 4 }, (part) =>
+        part
+          .ask("kind", yesNo, (given) => ({ suggest: given([], () => ({ use: "some", because: "x" })) }))
+          .ask("more", yesNo),
+      )
+      .ask("after", yesNo, (given) => ({ when: given(["parts.owned"], (owned) => owned.length === 1) }))
+      .end();
+    expect(walk([parts], {}, () => null).map(({ id }) => id)).toEqual([
+      "parts.owned.1.kind",
+      "parts.owned.1.more",
+      "parts.after",
+    ]);
+  });
+
+  test("a block that is not called for is empty, and one whose first question is hidden ends", () => {
+    const parts = (isBlock: boolean, isFirst: boolean) =>
+      topic(about)
+        .ask("has", yesNo)
+        .repeat("owned", { atMost: 4, when: (given) => given([], () => isBlock) }, (part) =>
+          part.ask("kind", yesNo, (given) => ({ when: given([], () => isFirst) })).ask("more", yesNo),
+        )
+        .ask("after", yesNo, (given) => ({ when: given(["parts.owned"], (owned) => owned.length === 0) }))
+        .end();
+    const answers = { "parts.owned.1.kind": option("some") };
+    for (const [isBlock, isFirst] of [
+      [false, true],
+      [true, false],
+    ] as const)
+      expect(walk([parts(isBlock, isFirst)], answers, () => null).map(({ id }) => id)).toEqual([
+        "parts.has",
+        "parts.after",
+      ]);
+    expect(walk([parts(true, true)], answers, () => null).map(({ id }) => id)).toContain(
+      "parts.owned.2.kind",
+    );
   });
 });
 

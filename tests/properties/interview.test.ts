@@ -19,7 +19,7 @@ const linesFor: Readonly<Record<string, readonly string[]>> = {
   where: ["hill", "fell", "not sure"],
   height: ["4 m", "13 ft", "3-5 m", "about 4 m", "not sure"],
   camera: ["5 W", "10 W measured", "at least 4 W", "4-6", "not sure"],
-  night: ["1", "infrared", "pause", "not sure"],
+  night: ["1", "infrared", "stop", "not sure"],
   infrared: ["3 W", "6 W label", "not sure"],
   kind: ["none", "lamp", "sensor", "not sure"],
   power: ["8 W", "under 5 W", "not sure"],
