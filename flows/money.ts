@@ -15,8 +15,9 @@ export const moneyTopic = topic(
       hint: "In your own currency; 0 if there is no ceiling. Example: 1200",
       why: "If the safe design costs more, you are told before you buy, and what could be left out.",
       how: "Leave out what you own already. Tools and travel come on top.",
-      possible: { min: 0, max: 1_000_000 },
-      usual: { min: 0, max: 20_000 },
+      // Currencies differ by ten thousand times, so nothing is unusual here.
+      possible: { min: 0, max: 1_000_000_000 },
+      usual: { min: 0, max: 1_000_000_000 },
       lean: "low",
       unsure: { use: 0, because: "then the safe design is shown whatever it costs" },
     }),

@@ -140,7 +140,7 @@ function wiringBlock({ wiring }: Design): Document {
         `${run.from} to ${run.to}`,
         n(run.lengthM, 2),
         n(run.currentA, 2),
-        `${n(run.areaMm2)} mm2 (AWG ${run.awg})`,
+        `${n(run.areaMm2)} mm2 (${run.awg})`,
         n(run.dropFrac * 100, 2),
         run.fuseA === null ? run.fuseReason : `${n(run.fuseA)} A`,
       ]),

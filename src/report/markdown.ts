@@ -12,8 +12,8 @@ function stepLines(step: DocumentStep, mark: string): readonly string[] {
   return [
     ...step.cautions.flatMap((caution) => [`> **Caution.** ${escaped(caution)}`, ""]),
     `${mark} [ ] ${escaped(step.does)}`,
-    ...(step.expects === "" ? [] : [`${indent}<br>Expect: ${escaped(step.expects)}`]),
-    ...(step.why === "" ? [] : [`${indent}<br>Why: ${escaped(step.why)}`]),
+    ...(step.expects === "" ? [] : [`${indent}- Expect: ${escaped(step.expects)}`]),
+    ...(step.why === "" ? [] : [`${indent}- Why: ${escaped(step.why)}`]),
     "",
   ];
 }

@@ -12,7 +12,7 @@ export function installationList(design: Design): List {
   const isNewMast = support === "newMast";
   const keepClear = shown(mounting.keepClearM, "m");
   const lift = (what: string) => {
-    const found = mounting.lifts.find((one) => one.what === what);
+    const found = mounting.lifts.find((one) => one.what.startsWith(what));
     return found ? [cautions.lifting(found.what, shown(found.weightKg, "kg"), found.people)] : [];
   };
   const heaviest = mounting.lifts.map((one) =>
@@ -75,7 +75,7 @@ export function installationList(design: Design): List {
             cautions: [
               cautions.overheadLines(keepClear),
               cautions.fallingMast,
-              ...lift("Mast"),
+              ...lift("mast tube"),
               cautions.concrete,
             ],
             why: "Concrete needs a day or two before anything hangs on it and a week before a storm, so it comes early.",
@@ -122,7 +122,7 @@ export function installationList(design: Design): List {
           "panel",
           `Fix the ${array.panels > 1 ? `${array.panels} panels` : "panel"} face covered: tilt ${shown(sun.tiltDeg, "deg")} from flat, facing true ${direction} (azimuth ${shown(sun.azimuthDeg, "deg")}). Correct a compass for the local declination.`,
           {
-            cautions: [cautions.ladder, ...lift("Panel"), cautions.liveDc],
+            cautions: [cautions.ladder, ...lift("panel"), cautions.liveDc],
             why: "It is the largest thing the wind can push, so the mast must have hardened; covered, it cannot give current yet.",
             expects: "Tilt within 3 degrees, direction within 10.",
           },
@@ -141,7 +141,7 @@ export function installationList(design: Design): List {
           `Place the ${battery.blocks > 1 ? `${battery.blocks} blocks` : "block"} in ${battery.chemistry === "agm" ? "a ventilated" : "an"} box: ${battery.inSeries} in series, ${battery.inParallel} in parallel. Take the main fuse out, then wire the bank.`,
           {
             cautions: [
-              ...(battery.blocks > 0 ? lift("Battery block") : []),
+              ...(battery.blocks > 0 ? lift("battery block") : []),
               cautions.batteryHandling,
               chemistryCaution,
             ],
