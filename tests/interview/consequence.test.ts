@@ -147,7 +147,7 @@ describe("findings", () => {
 
   test("a second of the same id is a finding of its own", () => {
     expect(said([], design({}, two), design({}, two, two))).toEqual(["caution of two."]);
-    expect(said([], design({}, two, two), design({}, two))).toEqual(["gone: caution of two."]);
+    expect(said([], design({}, two, two, two), design({}, two, two))).toEqual(["gone: caution of two."]);
   });
 });
 

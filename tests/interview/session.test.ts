@@ -422,6 +422,18 @@ describe("back", () => {
 });
 
 describe("review and change", () => {
+  test("an answer whose value was edited in its file is shown by its value", () => {
+    const edited = started({
+      "place.height": {
+        typed: "13 ft",
+        value: { kind: "quantity", low: 5, best: 5, high: 6, unit: "m" },
+        origin: "measured",
+      },
+    });
+    const said = talk(edited, "review").said[0];
+    expect(said?.kind === "review" ? said.rows[1]?.answer : said).toBe("5 to 6 m");
+  });
+
   test("every question is a numbered row", () => {
     const { said } = talk(halfway, "review");
     expect(said).toEqual([

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Answer, Answers, StoredValue } from "../../src/interview/conversation.ts";
-import { choice, topic } from "../../src/interview/define.ts";
+import { choice, type Topic, topic } from "../../src/interview/define.ts";
 import { designNow } from "../../src/interview/session.ts";
 import {
   firstUnanswered,
@@ -182,6 +182,28 @@ describe("corners that the small flow has not", () => {
       );
     expect(shown("some")).toEqual(["parts.has", "parts.kind", "parts.after"]);
     expect(shown("none")).toEqual(["parts.has"]);
+  });
+
+  test("a rule that reads inside a block from outside, or ahead, is a slip of ours and says which", () => {
+    const sound = topic(about)
+      .repeat("owned", { atMost: 2 }, (part) => part.ask("kind", yesNo))
+      .end();
+    const reads = (id: string): Topic => ({
+      ...sound,
+      steps: [
+        ...sound.steps,
+        {
+          step: "ask",
+          id: "parts.after",
+          question: yesNo,
+          rules: { when: { reads: [id], work: () => true } },
+        },
+      ],
+    });
+    for (const id of ["each.kind", "parts.later"])
+      expect(() => walk([reads(id)], {}, () => null)).toThrow(
+        `a rule reads "${id}", which is not asked before it`,
+      );
   });
 
   test("a block whose next instance is only suggested is asked, but not gone beyond", () => {
