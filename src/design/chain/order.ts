@@ -33,6 +33,12 @@ export const restsOn: Readonly<Record<StageName, RestsOn>> = {
   money: { topics: ["money"], stages: ["parts"] },
 };
 
+/**
+ * Inputs that move a figure of another topic's stage by a tenth at most, and so do not make it provisional: whether a radio of
+ * the builder's own may hang on the bank without a converter.
+ */
+export const minorInputs: readonly string[] = ["brief.parts.radio"];
+
 /** A stage and every stage it rests on, however far down. */
 export function stagesUnder(stage: StageName): ReadonlySet<StageName> {
   const under = new Set<StageName>([stage]);
