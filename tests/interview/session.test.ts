@@ -177,6 +177,8 @@ describe("an answer", () => {
     expect(range.state.answers["loads.camera"]?.value).toMatchObject({ low: 4, best: 5, high: 6 });
     const open = talk(started(), "hill", "4", "at least 4 W");
     expect(open.state.answers["loads.camera"]?.value).toMatchObject({ low: 4, best: 4, high: 12 });
+    const under = talk(started(), "hill", "4", "under 6 W").state.answers["loads.camera"];
+    expect(under?.value).toMatchObject({ low: 2, best: 6, high: 6 });
     expect(texts(open.said, "meaning")[0]).toBe("To be on the safe side I use 12 W until you know more.");
   });
 
@@ -363,7 +365,7 @@ describe("not sure", () => {
   test("follows the present stand-in, and is kept as assumed by Enter", () => {
     const assumed = talk(halfway, "2", "not sure").state;
     const richer = talk(assumed, "change camera", "10 W").state;
-    const row = walkNow(smallInterview, richer.answers).find((each) => each.id === "loads.infrared")!;
+    const row = walkNow(smallInterview, richer).find((each) => each.id === "loads.infrared")!;
     expect(row.answer).toMatchObject({ origin: "assumed", value: { best: 5 } });
     const kept = talk(richer, "change infrared");
     expect(viewOf(kept.state).keeps).toBe("assumed: 5 W");
@@ -623,7 +625,8 @@ describe("undo", () => {
   });
 
   test("an answer typed a second time leaves nothing to take back twice", () => {
-    const twice = talk(halfway, "back", "5 W").state;
+    const { state: twice, effects } = talk(halfway, "back", "5 W");
+    expect(kinds(effects)).toEqual(["answered", "save"]);
     expect(talk(twice, "undo").state.answers).toEqual(talk(started(), "hill", "4 m").state.answers);
   });
 
