@@ -5,18 +5,30 @@ import { DARK_MONTH_GHI_KWH_PER_M2, MEAN_DAY_BY_MONTH } from "../sun/index.ts";
 export type ControllerKind =
   /** Tracks the maximum power point; efficiency 0.94 to 0.98 is usual. */
   | { readonly kind: "mppt"; readonly efficiencyFrac: number }
-  /** Joins them directly: the array works at battery voltage and gives I_mp x V_batt. Both voltages of the same string. */
+  /**
+   * Joins them directly: the array works at battery voltage and gives I_mp x V_batt. Both voltages of the
+   * same string.
+   */
   | { readonly kind: "pwm"; readonly moduleVmpV: number; readonly batteryV: number };
 
 /** Lists have 12 entries, January first. */
 export interface ArrayPower {
   /** Rating that each month by itself asks for; null where the month is bridged. */
   readonly requiredWByMonth: readonly (number | null)[];
-  /** Largest of them, and of yearRequiredW when months are bridged; null when no month has both sun and demand. */
+  /**
+   * Largest of them, and of yearRequiredW when months are bridged; null when no month has both sun and
+   * demand.
+   */
   readonly requiredW: number | null;
-  /** Month (0 = January) that asks for most; null as above, and when the whole year asks for more than any month. */
+  /**
+   * Month (0 = January) that asks for most; null as above, and when the whole year asks for more than any
+   * month.
+   */
   readonly designMonth: number | null;
-  /** Months with demand and too little sun for any array: the bank carries them, the other months must refill it. */
+  /**
+   * Months with demand and too little sun for any array: the bank carries them, the other months must refill
+   * it.
+   */
   readonly bridgedMonths: readonly number[];
   /** Rating with which the sunny months carry the whole year's demand; null without bridged months. */
   readonly yearRequiredW: number | null;
@@ -25,17 +37,20 @@ export interface ArrayPower {
 }
 
 /**
- * Array rating by the worst month: daily demand times the array-to-load ratio, over peak sun hours and losses.
+ * Array rating by the worst month: daily demand times the array-to-load ratio, over peak sun hours and
+ * losses.
  *
- * A month with less sun on the plane than darkPoaKWhPerM2 is bridged from the bank instead of setting the array; the rest of
- * the year must then carry it (our own rule, for places with polar night).
+ * A month with less sun on the plane than darkPoaKWhPerM2 is bridged from the bank instead of setting the
+ * array; the rest of the year must then carry it (our own rule, for places with polar night).
  *
  * @param plant.dailyWhByMonth             demand of a day, 0 or more each
  * @param plant.poaDailyKWhPerM2ByMonth    0 to 20 each
- * @param plant.arrayToLoadRatio           1 to 5: 1.1 to 1.2 non-critical, 1.3 to 1.4 and more critical or dull places
+ * @param plant.arrayToLoadRatio           1 to 5: 1.1 to 1.2 non-critical, 1.3 to 1.4 and more critical or
+ *         dull places
  * @param plant.systemLossFrac             0 to 0.6: wiring, dust, mismatch; 0.10 to 0.20 usual
  * @param plant.moduleHeatLossFracByMonth  -0.3 to 0.5 each (monthlyHeatLossFrac)
- * @param plant.batteryEfficiencyFrac      0.5 to 1: all energy is taken to pass the battery, the cautious reading
+ * @param plant.batteryEfficiencyFrac      0.5 to 1: all energy is taken to pass the battery, the cautious
+ *         reading
  * @param plant.darkPoaKWhPerM2            0.1 when left out
  * @returns W, with every month's figure
  * @throws RangeFault outside the ranges above
@@ -97,8 +112,8 @@ export function arrayPower(plant: {
 }
 
 /**
- * Share of the rated energy that passes the controller, heat included. A direct controller holds the module below its
- * maximum power point, so heat takes nothing until it pulls that point below the battery voltage.
+ * Share of the rated energy that passes the controller, heat included. A direct controller holds the module
+ * below its maximum power point, so heat takes nothing until it pulls that point below the battery voltage.
  */
 function controllerFrac(controller: ControllerKind, heatLossFrac: number): number {
   if (controller.kind === "mppt") {

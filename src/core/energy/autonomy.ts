@@ -1,7 +1,9 @@
 import { clamp, interpolate, within } from "../numerics/index.ts";
 import { POLAR_STORAGE_DAYS_BY_LATITUDE_DEG } from "./tables.ts";
 
-/** Share of the year in which the load is fed: 0.95 for what may fail now and then, 0.99 for what must not. */
+/**
+ * Share of the year in which the load is fed: 0.95 for what may fail now and then, 0.99 for what must not.
+ */
 export type Availability = 0.95 | 0.99;
 
 export interface AutonomyDays {
@@ -28,16 +30,17 @@ const FITS = {
 /**
  * Days of storage to plan for, from the sun hours of the design month.
  *
- * At 1.5 sun hours and more: the larger of two published fits to the Sandia curves. Below, where neither holds, a straight line in
- * sun hours from the fits at 1.5 to the polar station table at 0 (our own bridge; the table begins at 60 deg, and that row
- * serves lower latitudes). Polar stations need months, not days.
+ * At 1.5 sun hours and more: the larger of two published fits to the Sandia curves. Below, where neither
+ * holds, a straight line in sun hours from the fits at 1.5 to the polar station table at 0 (our own bridge;
+ * the table begins at 60 deg, and that row serves lower latitudes). Polar stations need months, not days.
  *
  * @param site.peakSunHours  of the design month in the plane of the array, 0 to 15
  * @param site.latitudeDeg   -90 to 90
  * @accuracy the fits differ from each other by up to 3 days; the polar table goes in whole batteries
  * @throws RangeFault outside the ranges above
- * @source Masters, Renewable and Efficient Electric Power Systems, ch. 9; Messenger and Ventre, Photovoltaic Systems Engineering
- *         (both from memory); UNAVCO article 190 (2007); availability classes Wenham et al., Applied Photovoltaics 7.2
+ * @source Masters, Renewable and Efficient Electric Power Systems, ch. 9; Messenger and Ventre, Photovoltaic
+ *         Systems Engineering (both from memory); UNAVCO article 190 (2007); availability classes Wenham et
+ *         al., Applied Photovoltaics 7.2
  */
 export function autonomyDaysSuggestion(site: {
   readonly peakSunHours: number;

@@ -18,24 +18,29 @@ export interface BankLayout {
   /** Capacity beyond what was asked, over what was asked; 0 when nothing was asked. */
   readonly overshootFrac: number;
   /**
-   * What chose this size among those offered: `one-fits` only one size fits voltage and mass; `block-mass` a heavier
-   * block was barred that would have needed fewer strings; `fewest-strings`; `least-overshoot` among sizes with as
-   * few strings.
+   * What chose this size among those offered: `one-fits` only one size fits voltage and mass; `block-mass` a
+   * heavier block was barred that would have needed fewer strings; `fewest-strings`; `least-overshoot` among
+   * sizes with as few strings.
    */
   readonly decidedBy: "one-fits" | "block-mass" | "fewest-strings" | "least-overshoot";
   /** More strings in parallel than asked for, because no size that may be lifted does with fewer. */
   readonly exceedsMaxParallel: boolean;
 }
 
-/** Strings in parallel share current unevenly: keep to this many (IEEE 1013 clause 8.2, number from memory). */
+/**
+ * Strings in parallel share current unevenly: keep to this many (IEEE 1013 clause 8.2, number from memory).
+ */
 const MAX_PARALLEL = 4;
 
-/** Nominal voltages that differ by no more than this still make the bank voltage (12.8 V blocks on a 24 V system). */
+/**
+ * Nominal voltages that differ by no more than this still make the bank voltage (12.8 V blocks on a 24 V
+ * system).
+ */
 const VOLTAGE_SLACK_FRAC = 0.1;
 
 /**
- * Whole blocks for a bank: as many in series as the bank voltage asks, as many strings as the capacity asks, rounded up.
- * The fewest strings win, then the least capacity beyond what was asked, then the least mass.
+ * Whole blocks for a bank: as many in series as the bank voltage asks, as many strings as the capacity asks,
+ * rounded up. The fewest strings win, then the least capacity beyond what was asked, then the least mass.
  *
  * @param bank.requiredAh   0 or more, at the bank voltage; at least one string is laid out
  * @param bank.bankV        nominal, 2 to 1000
@@ -63,7 +68,8 @@ export function layoutBank(bank: {
       const blockV = within("blockV", block.blockV, 1, 1000);
       const capacityAh = within("capacityAh", block.capacityAh, 0.1, 1e5);
       const series = Math.max(1, Math.round(bankV / blockV));
-      // the quotient of equal decimals may exceed a whole number by rounding: 675 Ah of 225 Ah blocks is 3 strings
+      // the quotient of equal decimals may exceed a whole number by rounding: 675 Ah of 225 Ah blocks is 3
+      // strings
       const parallel = Math.max(1, Math.ceil(requiredAh / capacityAh - 1e-9));
       return { block, series, parallel, bankAh: parallel * capacityAh, blocks: series * parallel };
     })

@@ -21,10 +21,11 @@ export interface BatteryCapacity {
 }
 
 /**
- * Rated capacity that a bank must have: the largest of three adjusted capacities (a maximum, not their product), then
- * temperature, then margin. The same chain serves lithium iron phosphate.
+ * Rated capacity that a bank must have: the largest of three adjusted capacities (a maximum, not their
+ * product), then temperature, then margin. The same chain serves lithium iron phosphate.
  *
- * @param bank.dailyAh             load of an average day of the design month, 0 or more, conversion and cable losses included
+ * @param bank.dailyAh             load of an average day of the design month, 0 or more, conversion and cable
+ *         losses included
  * @param bank.largestDailyAh      load of the heaviest day, for the daily depth; dailyAh when left out
  * @param bank.autonomyDays        0 to 400
  * @param bank.maxDodFrac          0.1 to 1: commonly 0.8 deep-cycle vented, 0.5 shallow, 0.8 to 0.9 lithium
@@ -34,7 +35,8 @@ export interface BatteryCapacity {
  * @param bank.designMarginFrac    0 to 1: commonly 0.10 to 0.25
  * @param bank.largestRunningA     largest current that lasts, 0 or more
  * @throws RangeFault outside the ranges above
- * @source IEEE 1013-2007 clauses 6.1, 6.3 and 6.4 (clauses read in the contents; the rules and common values from memory)
+ * @source IEEE 1013-2007 clauses 6.1, 6.3 and 6.4 (clauses read in the contents; the rules and common values
+ *         from memory)
  */
 export function batteryCapacity(bank: {
   readonly dailyAh: number;

@@ -34,8 +34,8 @@ const COMPENSATED_TO_C = 50;
 /**
  * Charge voltages, cut-off and temperature limits of a bank.
  *
- * @param bank.nominalV  12, 24, 36 or 48 (12.8, 25.6 ... for lithium iron phosphate mean the same), or any lead-acid
- *                       bank of whole 2 V cells up to 120
+ * @param bank.nominalV  12, 24, 36 or 48 (12.8, 25.6 ... for lithium iron phosphate mean the same), or any
+ *                       lead-acid bank of whole 2 V cells up to 120
  * @param bank.tempC     battery temperature, -60 to 80
  * @returns V for the whole bank; the maker's sheet goes before these
  * @throws RangeFault outside the ranges above, and for a voltage that is no whole number of cells
@@ -78,11 +78,13 @@ export function chargeSettings(bank: {
 }
 
 /**
- * Charge currents between which the array should lie: less never reaches absorption nor mixes the acid, more gasses and heats.
+ * Charge currents between which the array should lie: less never reaches absorption nor mixes the acid, more
+ * gasses and heats.
  *
  * @param bank.capacityAh  above 0
  * @throws RangeFault outside the range above
- * @source common practice, no source: C/20 to C/5 for lead-acid; up to C/2 for lithium iron phosphate, without a lower bound
+ * @source common practice, no source: C/20 to C/5 for lead-acid; up to C/2 for lithium iron phosphate,
+ *         without a lower bound
  */
 export function chargeCurrentBoundsA(bank: { readonly chemistry: Chemistry; readonly capacityAh: number }): {
   readonly minA: number;

@@ -7,8 +7,8 @@ export interface PanelLayout {
   /** Rating beyond what was asked, over what was asked; 0 when nothing was asked. */
   readonly overshootFrac: number;
   /**
-   * What chose this size: `one-fits` only one size may be mounted; `panel-size` a larger panel was barred that would
-   * have needed fewer; `fewest-panels`; `least-overshoot` among sizes that need as few.
+   * What chose this size: `one-fits` only one size may be mounted; `panel-size` a larger panel was barred
+   * that would have needed fewer; `fewest-panels`; `least-overshoot` among sizes that need as few.
    */
   readonly decidedBy: "one-fits" | "panel-size" | "fewest-panels" | "least-overshoot";
   /** More panels than may be mounted, because no size that may be mounted does with fewer. */

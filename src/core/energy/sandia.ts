@@ -1,9 +1,9 @@
 import { sum, within } from "../numerics/index.ts";
 
 /*
- * The worksheets of Stand-Alone Photovoltaic Systems: A Handbook of Recommended Design Practices, SAND87-7023, in
- * ampere-hours. That they run load, design current, battery, array was read in the published worksheets; cell-by-cell logic and
- * default factors are from memory.
+ * The worksheets of Stand-Alone Photovoltaic Systems: A Handbook of Recommended Design Practices,
+ * SAND87-7023, in ampere-hours. That they run load, design current, battery, array was read in the published
+ * worksheets; cell-by-cell logic and default factors are from memory.
  */
 
 /** One kind of device on worksheet 1. */
@@ -60,7 +60,8 @@ export interface WorksheetTilt {
 }
 
 /**
- * Worksheet 2: design current. For each tilt the month that asks for most; of the tilts the one that asks for least.
+ * Worksheet 2: design current. For each tilt the month that asks for most; of the tilts the one that asks for
+ * least.
  *
  * @param sheet.correctedDailyAhByMonth  12 entries
  * @param sheet.tilts                    at least one; sun hours 0.05 to 20

@@ -2,19 +2,26 @@ import { within } from "../numerics/index.ts";
 import { MEAN_DAY_BY_MONTH } from "../sun/index.ts";
 
 export interface SeasonalDeficit {
-  /** Energy the bank must hold at the start of the lean season, at the load; 0 when every month carries itself. */
+  /**
+   * Energy the bank must hold at the start of the lean season, at the load; 0 when every month carries
+   * itself.
+   */
   readonly storageWh: number;
   /** Month (0 = January) in which the bank starts to fall; null without a deficit. */
   readonly startMonth: number | null;
   /** Months of the lean season, to the lowest point. */
   readonly months: number;
-  /** The year's supply covers the year's demand: otherwise no bank is large enough, and storageWh is for one year only. */
+  /**
+   * The year's supply covers the year's demand: otherwise no bank is large enough, and storageWh is for one
+   * year only.
+   */
   readonly isYearCovered: boolean;
 }
 
 /**
- * Energy to be carried from season to season, when the monthly supply of a chosen array falls below demand for months:
- * the deepest fall of the running balance over a cycle of mean months. Cloudy spells within a month come on top.
+ * Energy to be carried from season to season, when the monthly supply of a chosen array falls below demand
+ * for months: the deepest fall of the running balance over a cycle of mean months. Cloudy spells within a
+ * month come on top.
  *
  * @param plant.dailyWhByMonth        demand of a day, 12 entries, 0 or more
  * @param plant.dailySupplyWhByMonth  what reaches the load side on a day, 12 entries, 0 or more

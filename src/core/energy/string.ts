@@ -1,7 +1,10 @@
 import { within } from "../numerics/index.ts";
 import { NEC_690_7_FACTOR_BY_LOWEST_TEMP_C } from "./tables.ts";
 
-/** Stand-in where a module is colder than the table and its sheet gives no coefficient: common practice, no source. */
+/**
+ * Stand-in where a module is colder than the table and its sheet gives no coefficient: common practice, no
+ * source.
+ */
 const STEEPEST_VOC_COEFFICIENT_PER_K = -0.004;
 
 /** Open-circuit voltage in the record cold, by both ways. */
@@ -10,7 +13,9 @@ export interface ColdVoc {
   readonly byCoefficientV: number | null;
   /** null below -40 deg C, where the table ends; its last line is then still a floor under coldVocV. */
   readonly byTableV: number | null;
-  /** The higher of the two: compare it with the controller's absolute maximum input, never with its nominal. */
+  /**
+   * The higher of the two: compare it with the controller's absolute maximum input, never with its nominal.
+   */
   readonly coldVocV: number;
 }
 
@@ -22,7 +27,8 @@ export interface ColdVoc {
  * @param string.modulesInSeries          1 to 100
  * @param string.recordLowTempC           -70 to 40, of the air
  * @throws RangeFault outside the ranges above
- * @source NEC 690.7: coefficient method Voc x (1 + beta (T - 25)), and table 690.7(A); taking the higher is our own choice
+ * @source NEC 690.7: coefficient method Voc x (1 + beta (T - 25)), and table 690.7(A); taking the higher is
+ *         our own choice
  */
 export function coldVoc(string: {
   readonly moduleVocV: number;
@@ -48,8 +54,8 @@ export function coldVoc(string: {
 }
 
 /**
- * Factor on open-circuit voltage of crystalline silicon at an air temperature; a temperature between two printed bands
- * takes the colder one.
+ * Factor on open-circuit voltage of crystalline silicon at an air temperature; a temperature between two
+ * printed bands takes the colder one.
  *
  * @returns 1 at 25 deg C and warmer; null below -40, where the table ends
  * @source NEC table 690.7(A)
@@ -63,7 +69,10 @@ export function necColdFactorRatio(lowTempC: number): number | null {
 export interface HotVmp {
   /** Of the whole string at the hottest cell, cable and diode drop taken off. */
   readonly hotVmpV: number;
-  /** hotVmpV less the highest charge voltage and the controller's own need: negative means the bank is never filled. */
+  /**
+   * hotVmpV less the highest charge voltage and the controller's own need: negative means the bank is never
+   * filled.
+   */
   readonly headroomV: number;
   /** Fewest modules in series with which the headroom is not negative. */
   readonly modulesNeeded: number;
@@ -73,7 +82,8 @@ export interface HotVmp {
  * Lowest working voltage of a string, at the hottest cell, against the highest charge voltage.
  *
  * @param string.moduleVmpV              at 25 deg C, 1 to 1000
- * @param string.vmpTempCoefficientPerK  negative, -0.008 to 0; the power coefficient serves when the sheet gives no other
+ * @param string.vmpTempCoefficientPerK  negative, -0.008 to 0; the power coefficient serves when the sheet
+ *         gives no other
  * @param string.modulesInSeries         1 to 100
  * @param string.hottestCellTempC        25 to 120
  * @param string.highestChargeV          1 to 1000, equalising included where it is used

@@ -3,7 +3,8 @@ import type { Chemistry } from "./chemistry.ts";
 type Curve = readonly (readonly [number, number])[];
 
 /**
- * Cell size correction factor of lead-acid against electrolyte temperature in deg C, at rates of 8 h and faster.
+ * Cell size correction factor of lead-acid against electrolyte temperature in deg C, at rates of 8 h and
+ * faster.
  *
  * @source IEEE 485 table 1, base 25 deg C (values from memory), given in deg F from 25 to 120
  */
@@ -28,10 +29,11 @@ export const IEEE_485_SIZE_FACTOR_BY_TEMP_C: Curve = [
 ];
 
 /**
- * Capacity of lead-acid at a rate of about 6 to 8 h, as a fraction of that at 25 deg C, below the range of IEEE 485.
+ * Capacity of lead-acid at a rate of about 6 to 8 h, as a fraction of that at 25 deg C, below the range of
+ * IEEE 485.
  *
- * @source -17.8 deg C (0 deg F): US Army TM 10-6140-200-14 section 1-9, 6-h rate. -40: our own guess, no source (the
- *         line through the other two points would reach nothing there)
+ * @source -17.8 deg C (0 deg F): US Army TM 10-6140-200-14 section 1-9, 6-h rate. -40: our own guess, no
+ *         source (the line through the other two points would reach nothing there)
  */
 export const COLD_FAST_CAPACITY_FRAC_BY_TEMP_C: Curve = [
   [-40, 0.1],
@@ -42,8 +44,8 @@ export const COLD_FAST_CAPACITY_FRAC_BY_TEMP_C: Curve = [
 /**
  * Capacity of lead-acid at C/100, as a fraction of that at 25 deg C; no gain is counted above 25.
  *
- * Common practice puts 0 deg C at 0.85 to 0.90 (no source); the lower end is taken. The colder points are a cautious
- * reading of data-sheet curves from memory; one textbook figure keeps 0.97 at -10 deg C and C/72.
+ * Common practice puts 0 deg C at 0.85 to 0.90 (no source); the lower end is taken. The colder points are a
+ * cautious reading of data-sheet curves from memory; one textbook figure keeps 0.97 at -10 deg C and C/72.
  */
 export const SLOW_LEAD_CAPACITY_FRAC_BY_TEMP_C: Curve = [
   [-40, 0.35],
@@ -69,8 +71,9 @@ export const LIFEPO4_CAPACITY_FRAC_BY_TEMP_C: Curve = [
 /**
  * State of charge, 0 to 1, against the temperature at which lead-acid electrolyte freezes, coldest first.
  *
- * @source US Army TM 5-3820-256-24-4 table 2 (full at specific gravity 1.265; its 25 % line misprints +15 deg F for the
- *         -15.0 deg C beside it). The table for 1.280 (TM 10-6140-200-14 table 1-1) freezes later, so this one is the safer.
+ * @source US Army TM 5-3820-256-24-4 table 2 (full at specific gravity 1.265; its 25 % line misprints +15 deg
+ *         F for the -15.0 deg C beside it). The table for 1.280 (TM 10-6140-200-14 table 1-1) freezes colder,
+ *         so this one is the safer.
  */
 export const CHARGE_FRAC_BY_FREEZING_TEMP_C: Curve = [
   [-59.5, 1],
@@ -100,9 +103,10 @@ export interface CellVoltages {
 /**
  * Mid-range settings by chemistry.
  *
- * Lead-acid voltages from memory: absorption 2.40-2.47 vented, 2.35-2.45 AGM, 2.35-2.40 gel; float 2.23-2.30; equalising
- * 2.5-2.6 vented only; cut-off 1.90-1.95; -5 mV/K vented, -4 mV/K sealed. Lithium iron phosphate voltages and all
- * temperature limits: common practice, no source. The maker's sheet for the block bought always goes first.
+ * Lead-acid voltages from memory: absorption 2.40-2.47 vented, 2.35-2.45 AGM, 2.35-2.40 gel; float 2.23-2.30;
+ * equalising 2.5-2.6 vented only; cut-off 1.90-1.95; -5 mV/K vented, -4 mV/K sealed. Lithium iron phosphate
+ * voltages and all temperature limits: common practice, no source. The maker's sheet for the block bought
+ * always goes first.
  */
 export const CELL_VOLTAGES: Readonly<Record<Chemistry, CellVoltages>> = {
   "lead-vented": {
@@ -174,10 +178,12 @@ export const NEC_690_7_FACTOR_BY_LOWEST_TEMP_C: Curve = [
 ];
 
 /**
- * Days of storage for a year-round station against latitude: ampere-hours for 5 W (10 Ah a day at 12 V) over 10.
+ * Days of storage for a year-round station against latitude: ampere-hours for 5 W (10 Ah a day at 12 V) over
+ * 10.
  *
- * @source UNAVCO knowledge base article 190, Remote Station Power Analysis (2007), row of two panels (170 W); 82 and 84
- *         degrees from the page's later revision. The 12 V is that group's practice and does not stand beside the table.
+ * @source UNAVCO knowledge base article 190, Remote Station Power Analysis (2007), row of two panels (170 W);
+ *         82 and 84 degrees from the page's later revision. The 12 V is that group's practice and does not
+ *         stand beside the table.
  */
 export const POLAR_STORAGE_DAYS_BY_LATITUDE_DEG: Curve = [
   [60, 90],

@@ -14,11 +14,12 @@ const FAST_RATE_H = 8;
 const SLOW_RATE_H = 100;
 
 /**
- * Capacity that a battery gives at a temperature, as a fraction of its rating at 25 deg C and at the same rate.
+ * Capacity that a battery gives at a temperature, as a fraction of its rating at 25 deg C and at the same
+ * rate.
  *
- * Lead-acid at 100 h and slower follows a slow-rate curve, at 8 h and faster the IEEE 485 table (continued below
- * -3.9 deg C with an army figure); between, straight over the logarithm of the rate, which is our own choice.
- * Never above 1: warmth is not counted as gain.
+ * Lead-acid at 100 h and slower follows a slow-rate curve, at 8 h and faster the IEEE 485 table (continued
+ * below -3.9 deg C with an army figure); between, straight over the logarithm of the rate, which is our own
+ * choice. Never above 1: warmth is not counted as gain.
  *
  * @param cell.tempC      coldest sustained battery temperature (not air), -40 to 60
  * @param cell.hourRateH  capacity over current, 1 to 10000; solar banks stand at 50 to 500
@@ -55,12 +56,15 @@ function fastLeadCapacityFrac(tempC: number): number {
   return Math.min(1, 1 / interpolate(IEEE_485_SIZE_FACTOR_BY_TEMP_C, tempC));
 }
 
-/** Kelvin kept between the coldest electrolyte and its freezing point: our own choice; the table differs from others by as much. */
+/**
+ * Kelvin kept between the coldest electrolyte and its freezing point: our own choice; the table differs from
+ * others by as much.
+ */
 export const FREEZING_MARGIN_K = 5;
 
 /**
- * Deepest discharge at which lead-acid electrolyte stays liquid on the coldest night, with FREEZING_MARGIN_K to spare.
- * A frozen block bursts.
+ * Deepest discharge at which lead-acid electrolyte stays liquid on the coldest night, with FREEZING_MARGIN_K
+ * to spare. A frozen block bursts.
  *
  * @param coldestTempC  coldest battery temperature, -60 to 60
  * @returns fraction of capacity that may be taken out, 1 in mild places, 0 where even a full block may freeze

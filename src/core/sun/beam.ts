@@ -9,11 +9,12 @@ export interface Plane {
 }
 
 /**
- * Integral over a day's hour angle of the cosine of incidence on a plane, while the sun stands above a level ring of
- * obstacles and in front of the plane; exact.
+ * Integral over a day's hour angle of the cosine of incidence on a plane, while the sun stands above a level
+ * ring of obstacles and in front of the plane; exact.
  *
- * The cosine is a + b cos(w) + c sin(w) = a + r cos(w - w0) with hour angle w, so it is positive on one stretch
- * round w0, and the sun is in view on one stretch round noon. The stretches may meet across midnight in polar summer.
+ * The cosine is a + b cos(w) + c sin(w) = a + r cos(w - w0) with hour angle w, so it is positive on one
+ * stretch round w0, and the sun is in view on one stretch round noon. The stretches may meet across midnight
+ * in polar summer.
  *
  * @param day.horizonDeg  elevation below which the sun is hidden, 0 to 80
  * @returns rad, 0 or more (1 would be an hour angle of 1 rad with the sun square on the plane)
@@ -51,17 +52,18 @@ export function dayCosineIntegralRad(
 }
 
 /**
- * R_b of a day: beam irradiation on a tilted plane over beam irradiation on the level, taking the clearness of the
- * air as constant through the day.
+ * R_b of a day: beam irradiation on a tilted plane over beam irradiation on the level, taking the clearness
+ * of the air as constant through the day.
  *
- * For a plane that faces the equator and a free horizon this is Klein's closed form; for other directions and a
- * raised horizon it is the same integral, still exact.
+ * For a plane that faces the equator and a free horizon this is Klein's closed form; for other directions and
+ * a raised horizon it is the same integral, still exact.
  *
  * @param day.latitudeDeg     -90 to 90
  * @param day.declinationDeg  -24 to 24
  * @param day.tiltDeg         0 to 90
  * @param day.azimuthDeg      0 to 360
- * @param day.horizonDeg      0 to 80, level ring of obstacles that hides the sun from the plane; 0 when left out
+ * @param day.horizonDeg      0 to 80, level ring of obstacles that hides the sun from the plane; 0 when left
+ *         out
  * @returns ratio, 0 or more; 0 when the sun does not rise
  * @throws RangeFault outside the ranges above
  * @source Klein 1977; Duffie and Beckman eqs. 2.19.3a and 2.19.3b, their general form integrated over the day

@@ -1,7 +1,10 @@
 import { clamp, indexOfMin, within } from "../numerics/index.ts";
 import { type LevelSun, levelMonths, planeMonths } from "./monthly-poa.ts";
 
-/** A month with less than this on the level is dark: no practical array lives on it, the bank has to bridge it. */
+/**
+ * A month with less than this on the level is dark: no practical array lives on it, the bank has to bridge
+ * it.
+ */
 export const DARK_MONTH_GHI_KWH_PER_M2 = 0.1;
 
 /** One fixed tilt, facing the equator, judged by its worst month. */
@@ -9,7 +12,10 @@ export interface TiltResult {
   readonly tiltDeg: number;
   readonly azimuthDeg: number;
   readonly poaDailyKWhPerM2ByMonth: readonly number[];
-  /** Month (0 = January) with the least irradiation for its demand, dark months and months without demand left out. */
+  /**
+   * Month (0 = January) with the least irradiation for its demand, dark months and months without demand left
+   * out.
+   */
   readonly worstMonth: number;
   /** Irradiation over demand in that month, kWh/m2 per Wh. */
   readonly worstRatioKWhPerM2PerWh: number;
@@ -31,8 +37,8 @@ export interface BestTilt extends TiltResult {
  * @param site.maxTiltDeg      80 when left out
  * @returns whole degrees of tilt; azimuth 180 north of the equator and on it, 0 south of it
  * @throws RangeFault as monthlyPoa, and when no month has demand
- * @source the design-month rule of IEEE 1562 (from memory) over a sweep of tilts by monthlyPoa; leaving dark months out
- *         is our own choice
+ * @source the design-month rule of IEEE 1562 (from memory) over a sweep of tilts by monthlyPoa; leaving dark
+ *         months out is our own choice
  */
 export function bestTilt(
   site: LevelSun & {

@@ -95,7 +95,8 @@ export function modulePowerW(module: {
 }
 
 /**
- * Share of a month's module energy lost to heat, from monthly means alone. Negative in cold: the module then gains.
+ * Share of a month's module energy lost to heat, from monthly means alone. Negative in cold: the module then
+ * gains.
  *
  * @param month.meanTempC         monthly mean air temperature, -60 to 50
  * @param month.clearnessIndex    monthly K_T, 0 to 1.2 (held at 0.8 above)
@@ -104,7 +105,8 @@ export function modulePowerW(module: {
  * @returns fraction
  * @accuracy about 0.02, for tilts within 20 deg of the best
  * @throws RangeFault outside the ranges above
- * @source Evans 1981, Solar Energy 27, 555: cell minus air temperature (219 + 832 K_T)(NOCT - 20)/800 (from memory)
+ * @source Evans 1981, Solar Energy 27, 555: cell minus air temperature (219 + 832 K_T)(NOCT - 20)/800 (from
+ *         memory)
  */
 export function monthlyHeatLossFrac(month: {
   readonly meanTempC: number;

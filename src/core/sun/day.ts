@@ -77,6 +77,7 @@ export function extraterrestrialSpanKWhPerM2(
   const cosineIntegral =
     cosDeg(when.latitudeDeg) * cosDeg(declinationDeg) * (sinDeg(endDeg) - sinDeg(startDeg)) +
     radOfDeg(endDeg - startDeg) * sinDeg(when.latitudeDeg) * sinDeg(declinationDeg);
-  // 24 h / 2 pi turns the integral over hour angle into hours; rounding may leave -1e-17 at the edge of polar night
+  // 24 h / 2 pi turns the integral over hour angle into hours; rounding may leave -1e-17 at the edge of polar
+  // night
   return Math.max(0, ((24 / (2 * Math.PI)) * normalWPerM2 * cosineIntegral) / 1000);
 }

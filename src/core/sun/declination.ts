@@ -24,7 +24,8 @@ export function cooperDeclinationDeg(dayOfYear: number): number {
  *
  * @param dayOfYear  1 = 1 January, to 366; a fraction is a time within the day
  * @returns deg, north positive
- * @accuracy 0.04 deg against its own ephemeris; up to 0.5 deg from the calendar near equinoxes, because leap years shift
+ * @accuracy 0.04 deg against its own ephemeris; up to 0.5 deg from the calendar near equinoxes, because leap
+ *         years shift
  * @throws RangeFault outside the range above
  * @source Spencer 1971; Duffie and Beckman eq. 1.6.1b
  */
@@ -48,7 +49,8 @@ export function spencerDeclinationDeg(dayOfYear: number): number {
  * @returns min
  * @accuracy about 0.6 min (35 s)
  * @throws RangeFault outside the range above
- * @source Spencer 1971; Duffie and Beckman eq. 1.5.3, whose 0.000075 and 0.04089 others print 0.0000075 and 0.040849 (1.5 s)
+ * @source Spencer 1971; Duffie and Beckman eq. 1.5.3, whose 0.000075 and 0.04089 others print 0.0000075 and
+ *         0.040849 (1.5 s)
  */
 export function equationOfTimeMin(dayOfYear: number): number {
   const b = yearAngleRad(dayOfYear);

@@ -1,14 +1,17 @@
 import { clamp, within } from "../numerics/index.ts";
 
-/** Sunset hour angle that divides winter from the other seasons in the Erbs daily and monthly correlations. */
+/**
+ * Sunset hour angle that divides winter from the other seasons in the Erbs daily and monthly correlations.
+ */
 const WINTER_SUNSET_DEG = 81.4;
 
 /**
  * Diffuse share of the global horizontal irradiation of a month.
  *
  * The correlation is given for a clearness index of 0.3 to 0.8. Above, its value at 0.8 is held. Below, a
- * straight line runs from its value at 0.3 to 1 at 0: our own choice (holding the value would promise beam light
- * in the dullest winters); the line stays within 0.03 of Page's correlation 1 - 1.13 K in the winter season.
+ * straight line runs from its value at 0.3 to 1 at 0: our own choice (holding the value would promise beam
+ * light in the dullest winters); the line stays within 0.03 of Page's correlation 1 - 1.13 K in the winter
+ * season.
  *
  * @param month.clearnessIndex       0 to 1.2: global over extraterrestrial irradiation, both level
  * @param month.sunsetHourAngleDeg   0 to 180, of the month's mean day
@@ -73,8 +76,8 @@ export function hourlyDiffuseFrac(clearnessIndex: number): number {
  * @param clearnessIndex  0 to 1.2
  * @returns fraction, 0.2 to 0.99
  * @throws RangeFault outside the range above
- * @source Collares-Pereira and Rabl 1979; Duffie and Beckman 2nd edition prints 21.865 for the cubic term (from
- *         memory), another printing has 21.856: at most 0.004 apart
+ * @source Collares-Pereira and Rabl 1979; Duffie and Beckman 2nd edition prints 21.865 for the cubic term
+ *         (from memory), another printing has 21.856: at most 0.004 apart
  */
 export function collaresPereiraRablDiffuseFrac(clearnessIndex: number): number {
   const k = within("clearnessIndex", clearnessIndex, 0, 1.2);

@@ -17,8 +17,8 @@ export interface Ephemeris {
  * Low-accuracy solar coordinates; terrestrial time is taken as UTC (a minute moves the sun 0.0007 deg).
  *
  * @accuracy 0.01 deg from 1950 to 2050
- * @source Meeus, Astronomical Algorithms, 2nd edition, chapter 25 (low accuracy) and eq. 28.1; coefficients from memory,
- *         checked against SPA
+ * @source Meeus, Astronomical Algorithms, 2nd edition, chapter 25 (low accuracy) and eq. 28.1; coefficients
+ *         from memory, checked against SPA
  */
 export function solarEphemeris(utcMs: number): Ephemeris {
   const centuries = (utcMs / MS_PER_DAY + UNIX_EPOCH_JD - J2000_JD) / 36_525;

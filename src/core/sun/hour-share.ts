@@ -11,7 +11,7 @@ interface HourOfDay {
 /**
  * r_t: share of a day's global irradiation that falls in one hour, on long average.
  *
- * @returns fraction, 0 with the sun down; the shares of a day add to 1 within 0.02 below 60 deg latitude
+ * @returns fraction, 0 with the sun down; the shares of a day add to 1 within 0.03 below 55 deg latitude
  * @throws RangeFault outside the ranges of HourOfDay
  * @source Collares-Pereira and Rabl 1979; Duffie and Beckman eq. 2.13.1 and 2.13.2 (coefficients from memory)
  */

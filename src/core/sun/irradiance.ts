@@ -39,13 +39,16 @@ export interface SplitIrradiance {
   readonly clearnessIndex: number;
 }
 
-/** Lower than this the beam cannot be told from the level: a cosine of 0.065 (86.3 deg) bounds the clearness index. */
+/**
+ * Lower than this the beam cannot be told from the level: a cosine of 0.065 (86.3 deg) bounds the clearness
+ * index.
+ */
 const LEAST_COSINE = 0.065;
 const LOWEST_BEAM_ZENITH_DEG = 87;
 
 /**
- * Global irradiance of an hour split by its clearness index. Near the horizon the index is formed with a cosine of at
- * least 0.065 and held at 1; beyond 87 deg of zenith all is diffuse.
+ * Global irradiance of an hour split by its clearness index. Near the horizon the index is formed with a
+ * cosine of at least 0.065 and held at 1; beyond 87 deg of zenith all is diffuse.
  *
  * @param hour.ghiWPerM2                     0 to 2000
  * @param hour.zenithDeg                     of the sun without refraction, middle of the hour, 0 to 180

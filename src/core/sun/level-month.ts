@@ -30,24 +30,31 @@ export interface LevelMonth {
   readonly diffuseDailyKWhPerM2: number;
 }
 
-/** Beyond this latitude one mean day stands badly for its month: every day is taken. The handbook draws the line at 66.5. */
+/**
+ * Beyond this latitude one mean day stands badly for its month: every day is taken. The handbook draws the
+ * line at 66.5.
+ */
 const MEAN_DAY_LATITUDE_DEG = 60;
 
 /** A monthly clearness above this is no weather: it is data that do not belong to the place. */
 const CLEAREST_MONTH_INDEX = 0.8;
 
-/** Below this sum of cosines (rad) the sun grazes the horizon for minutes: quotients are noise, the month counts as dark. */
+/**
+ * Below this sum of cosines (rad) the sun grazes the horizon for minutes: quotients are noise, the month
+ * counts as dark.
+ */
 export const LEAST_SUN_RAD = 1e-6;
 
 /**
  * A month's global irradiation on the level, parted into beam and diffuse.
  *
- * The beam is the smallest of three: what Erbs gives; what he gives for a clearness of 0.8 (more does not belong to the
- * place); and a bound by the share that beam has in a cloudless day of that month. The last bites beyond 55 deg of latitude in winter,
- * where the correlation, made of places with high sun, would turn a handful of light into a bright upright panel.
+ * The beam is the smallest of three: what Erbs gives; what he gives for a clearness of 0.8 (more does not
+ * belong to the place); and a bound by the share that beam has in a cloudless day of that month. The last
+ * bites beyond 55 deg of latitude in winter, where the correlation, made of places with high sun, would turn
+ * a handful of light into a bright upright panel.
  *
- * Fairbanks, 64.8 N at tilt 65, without the bound: January 1.7, December 1.0, year 3.5 kWh/m2; with it 0.6, 0.1, 3.3. A published
- * manual has 0.1 to 0.2 in its worst month and 3.3 in the year (from memory).
+ * Fairbanks, 64.8 N at tilt 65, without the bound: January 1.7, December 1.0, year 3.5 kWh/m2; with it 0.6,
+ * 0.1, 3.3. A published manual has 0.1 to 0.2 in its worst month and 3.3 in the year (from memory).
  *
  * @param at.month                 0 = January
  * @param at.ghiDailyKWhPerM2      0 to 15
@@ -115,8 +122,9 @@ function sampleDays(month: number, latitudeDeg: number): readonly SampleDay[] {
 }
 
 /**
- * Share of beam in the light of cloudless days on the level, over that of the clearest hour Erbs knows; 0 without sun. The
- * quotient keeps the bound off high suns: an hourly mean of clear and broken skies understates the beam of a clear one.
+ * Share of beam in the light of cloudless days on the level, over that of the clearest hour Erbs knows; 0
+ * without sun. The quotient keeps the bound off high suns: an hourly mean of clear and broken skies
+ * understates the beam of a clear one.
  */
 function clearBeamFrac(days: readonly SampleDay[], latitudeDeg: number): number {
   let global = 0;

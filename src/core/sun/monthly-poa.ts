@@ -3,7 +3,9 @@ import { cosDeg } from "./angle.ts";
 import { dayCosineIntegralRad, type Plane, skyViewFrac } from "./beam.ts";
 import { LEAST_SUN_RAD, type LevelMonth, levelMonth } from "./level-month.ts";
 
-/** What falls on the level, month by month, and what it falls on. All lists have 12 entries, January first. */
+/**
+ * What falls on the level, month by month, and what it falls on. All lists have 12 entries, January first.
+ */
 export interface LevelSun {
   /** Monthly mean of daily global horizontal irradiation, 0 to 15 each. */
   readonly ghiDailyKWhPerM2ByMonth: readonly number[];
@@ -12,8 +14,8 @@ export interface LevelSun {
   /** Reflectance of the ground before the panel, 0 to 1: about 0.2, fresh snow 0.7. */
   readonly albedoByMonth: readonly number[];
   /**
-   * Level ring of obstacles round the panel (hills, trees), elevation 0 to 80; 0 when left out. It hides the beam
-   * below it and that band of the sky, and itself sends nothing back.
+   * Level ring of obstacles round the panel (hills, trees), elevation 0 to 80; 0 when left out. It hides the
+   * beam below it and that band of the sky, and itself sends nothing back.
    */
   readonly horizonDeg?: number;
 }
@@ -31,16 +33,17 @@ export interface MonthlyPoa {
 }
 
 /**
- * Monthly mean plane-of-array irradiation of a fixed plane under an isotropic sky: beam by R_b, diffuse by the share of sky
- * in view, plus light from the ground.
+ * Monthly mean plane-of-array irradiation of a fixed plane under an isotropic sky: beam by R_b, diffuse by
+ * the share of sky in view, plus light from the ground.
  *
- * Choices where the handbook is silent: beyond 60 deg latitude every day of the month is used instead of its mean day; how
- * beam and diffuse are parted under a low sun, see levelMonth; a month without sun on the mean days is all diffuse; below a
- * clearness of 0.3 see monthlyDiffuseFrac. With raised obstacles the ground in front is lit only by what passes them.
+ * Choices where the handbook is silent: beyond 60 deg latitude every day of the month is used instead of its
+ * mean day; how beam and diffuse are parted under a low sun, see levelMonth; a month without sun on the mean
+ * days is all diffuse; below a clearness of 0.3 see monthlyDiffuseFrac. With raised obstacles the ground in
+ * front is lit only by what passes them.
  *
  * @returns kWh/m2 per day for each month, and every step that led there; 0 in polar night
- * @accuracy against a satellite-based published table (42 N, tilt 42): 5 % a month, 1 % a year. It lies 4 to 19 %
- *           above an hourly isotropic sum in dull winters, close to an hourly Perez sum
+ * @accuracy against a satellite-based published table (42 N, tilt 42): 5 % a month, 1 % a year. It lies 4 to
+ *           19 % above an hourly isotropic sum in dull winters, close to an hourly Perez sum
  * @throws RangeFault outside the ranges of LevelSun and Plane (tilt 0 to 90, azimuth 0 to 360)
  * @source Liu and Jordan 1963, Klein 1977, Erbs et al. 1982; Duffie and Beckman section 2.19
  */

@@ -37,8 +37,8 @@ function standardPressurePa(elevationM: number): number {
  * @param when.elevationM    -500 to 9000, only for the air pressure; 0 when left out
  * @param when.pressurePa    30000 to 110000; standard atmosphere at the elevation when left out
  * @param when.tempC         -80 to 60; 12 when left out
- * @accuracy 0.01 deg against SPA from 1950 to 2050, 0.02 deg to 2100; within a degree of the horizon refraction itself
- *           wanders by more
+ * @accuracy 0.01 deg against SPA from 1950 to 2050, 0.02 deg to 2100; within a degree of the horizon
+ *           refraction itself wanders by more
  * @throws RangeFault outside the ranges above
  * @source coordinates see solarEphemeris; parallax and refraction Reda and Andreas 2004, NREL/TP-560-34302,
  *         sections 3.12 and 3.14 (eq. 42)

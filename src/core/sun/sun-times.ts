@@ -15,7 +15,10 @@ export interface SunTimes {
 const MS_PER_MIN = 60_000;
 const MS_PER_DAY = 86_400_000;
 
-/** The upper limb on the horizon: half a disc of 0.26667 deg and refraction of 0.5667 deg (NREL/TP-560-34302, 3.15). */
+/**
+ * The upper limb on the horizon: half a disc of 0.26667 deg and refraction of 0.5667 deg (NREL/TP-560-34302,
+ * 3.15).
+ */
 const RISE_ELEVATION_DEG = -0.8333;
 
 /**

@@ -23,7 +23,9 @@ import { RangeFault } from "../../../src/core/numerics/index.ts";
 import { near } from "../../helpers/near.ts";
 
 const CHEMISTRIES: readonly Chemistry[] = ["lead-vented", "lead-agm", "lead-gel", "lifepo4"];
-/** Evenly over the values: fast-check's own double is even over bit patterns, nearly all of them close to 0. */
+/**
+ * Evenly over the values: fast-check's own double is even over bit patterns, nearly all of them close to 0.
+ */
 const frac = (min: number, max: number) =>
   fc.integer({ min: 0, max: 1_000_000 }).map((i) => min + ((max - min) * i) / 1_000_000);
 const byMonth = (min: number, max: number) => fc.array(frac(min, max), { minLength: 12, maxLength: 12 });
@@ -286,6 +288,10 @@ describe("arrayPower", () => {
     expect(got.requiredWByMonth[0]).toBeNull();
     expect(got.designMonth).toBe(1);
     expect(got.yearRequiredW!).toBeLessThan(got.requiredW!);
+    // nine even months of one sun hour carry twelve months' demand: 365 / 275 of what each asks by itself
+    const even = arrayPower({ ...plant, poaDailyKWhPerM2ByMonth: [0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0] });
+    near(even.requiredW!, (even.requiredWByMonth[1]! * 365) / (365 - 31 - 30 - 31), { within: 1e-6 });
+    expect(even.designMonth).toBeNull();
     // a year of nothing but dark months has no answer
     const never = arrayPower({ ...plant, poaDailyKWhPerM2ByMonth: flat(0) });
     expect(never).toMatchObject({ requiredW: null, designMonth: null });

@@ -25,7 +25,9 @@ import {
 } from "../../../src/core/sun/index.ts";
 import { near } from "../../helpers/near.ts";
 
-/** Evenly over the values: fast-check's own double is even over bit patterns, nearly all of them close to 0. */
+/**
+ * Evenly over the values: fast-check's own double is even over bit patterns, nearly all of them close to 0.
+ */
 const between = (min: number, max: number) =>
   fc.integer({ min: 0, max: 1_000_000 }).map((i) => min + ((max - min) * i) / 1_000_000);
 
@@ -144,8 +146,9 @@ describe("monthlyPoa", () => {
   });
 
   it("mirrored hemispheres give mirrored months, but for the ellipse of the orbit", () => {
-    // half a year apart the declination is reversed and the sun is up to 3.4 % nearer or farther in distance squared. With the same
-    // clearness on both sides the irradiation on the panel must follow the extraterrestrial alone
+    // half a year apart the declination is reversed and the sun is up to 3.4 % nearer or farther in distance
+    // squared. With the same clearness on both sides the irradiation on the panel must follow the
+    // extraterrestrial alone
     fc.assert(
       fc.property(between(5, 45), tiltDeg, (lat, tilt) => {
         const half = (sign: 1 | -1) => {
@@ -169,7 +172,8 @@ describe("monthlyPoa", () => {
         const north = half(1);
         const south = half(-1);
         north.forEach((ratio, month) => {
-          // mean days of months half a year apart differ by up to 2 deg of declination, much in winter and far north
+          // mean days of months half a year apart differ by up to 2 deg of declination, much in winter and
+          // far north
           near(south[(month + 6) % 12]! / ratio, 1, { within: 0.2 });
         });
         const year = (ratios: readonly number[]) => ratios.reduce((total, ratio) => total + ratio, 0);

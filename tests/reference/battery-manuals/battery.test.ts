@@ -1,5 +1,5 @@
-// Printed tables of US Army manuals, and voltages from memory with one printed check (battery note: -3 mV/K per cell moves a float of
-// 2.30 V at 25 deg C to 2.33 V at 15 and 2.27 V at 35).
+// Printed tables of US Army manuals, and voltages from memory with one printed check (battery note: -3 mV/K
+// per cell moves a float of 2.30 V at 25 deg C to 2.33 V at 15 and 2.27 V at 35).
 import { describe, expect, it } from "vitest";
 import {
   chargeCurrentBoundsA,

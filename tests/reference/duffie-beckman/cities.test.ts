@@ -1,6 +1,6 @@
-// The monthly method for five cities, tilt = latitude + 15, albedo 0.2: computed by a separate script from the same equations
-// (Klein, Liu-Jordan, Erbs monthly) and typical-year global irradiation. An independent re-derivation, not published values;
-// within one method 1 %, plus half a unit of the two printed decimals.
+// The monthly method for five cities, tilt = latitude + 15, albedo 0.2: computed by a separate script from
+// the same equations (Klein, Liu-Jordan, Erbs monthly) and typical-year global irradiation. An independent
+// re-derivation, not published values; within one method 1 %, plus half a unit of the two printed decimals.
 import { expect, it } from "vitest";
 import { monthlyPoa } from "../../../src/core/sun/index.ts";
 import { near } from "../../helpers/near.ts";

@@ -1,5 +1,6 @@
-// Worked examples of Duffie and Beckman, Solar Engineering of Thermal Processes. Their azimuth is 0 = south, west positive: ours
-// is 180 more. Where a source is a public repository that quotes the book, it is aqreed/solarpy, tests/test_radiation.py.
+// Worked examples of Duffie and Beckman, Solar Engineering of Thermal Processes. Their azimuth is 0 = south,
+// west positive: ours is 180 more. Where a source is a public repository that quotes the book, it is
+// aqreed/solarpy, tests/test_radiation.py.
 import { describe, expect, it } from "vitest";
 import {
   cooperDeclinationDeg,
@@ -70,7 +71,8 @@ describe("chapter 1, geometry", () => {
 });
 
 describe("table 1.6.1: mean days and their declination", () => {
-  // day of month as quoted in several public source files that cite Klein 1977; declination re-derived by Cooper
+  // day of month as quoted in several public source files that cite Klein 1977; declination re-derived by
+  // Cooper
   const dayOfMonth = [17, 16, 16, 15, 15, 11, 17, 16, 15, 15, 14, 10];
   const declinationDeg = [-20.9, -13, -2.4, 9.4, 18.8, 23.1, 21.2, 13.5, 2.2, -9.6, -18.9, -23];
   it("agrees in every month", () => {
@@ -127,9 +129,10 @@ describe("Cooper and Spencer, days of the year", () => {
 });
 
 describe("monthly diffuse share against published pairs", () => {
-  // Global and diffuse irradiation of typical years, Wh/m2 per day, from the .stat summaries of ladybug-tools/ladybug and
-  // urbanopt, one place each. These years hold 11 to 15 % more diffuse light than Erbs promises from their global, single months
-  // up to 26 % more: that is why the monthly method stands above hourly sums in winter. The band states that shortfall.
+  // Global and diffuse irradiation of typical years, Wh/m2 per day, from the .stat summaries of
+  // ladybug-tools/ladybug and urbanopt, one place each. These years hold 11 to 15 % more diffuse light than
+  // Erbs promises from their global, single months up to 26 % more: that is why the monthly method stands
+  // above hourly sums in winter. The band states that shortfall.
   const sites = [
     {
       name: "Chicago O'Hare",

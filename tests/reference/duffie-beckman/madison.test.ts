@@ -1,6 +1,7 @@
-// Duffie and Beckman, Solar Engineering of Thermal Processes, example 2.19.1: Madison 43 N, panel 60 deg toward south,
-// isotropic sky. The horizontal irradiation and January's results are as printed (from memory). The full table is an
-// independent re-derivation from the book's equations (Klein, Liu-Jordan, Erbs monthly), not printed values.
+// Duffie and Beckman, Solar Engineering of Thermal Processes, example 2.19.1: Madison 43 N, panel 60 deg
+// toward south, isotropic sky. The horizontal irradiation and January's results are as printed (from memory).
+// The full table is an independent re-derivation from the book's equations (Klein, Liu-Jordan, Erbs monthly),
+// not printed values.
 import { describe, expect, it } from "vitest";
 import { monthlyPoa } from "../../../src/core/sun/index.ts";
 import { near } from "../../helpers/near.ts";

@@ -1,6 +1,6 @@
-// FAO Irrigation and Drainage Paper 56, Crop evapotranspiration, chapter 3. Examples 8 and 9 printed, as quoted in a public
-// repository (woodcrafty/PyETo, tests/test_fao.py); example 10 partly from memory and re-derived. FAO's declination differs
-// from Cooper's by up to 0.2 deg, worth 0.1 MJ/m2.
+// FAO Irrigation and Drainage Paper 56, Crop evapotranspiration, chapter 3. Examples 8 and 9 printed, as
+// quoted in a public repository (woodcrafty/PyETo, tests/test_fao.py); example 10 partly from memory and
+// re-derived. FAO's declination differs from Cooper's by up to 0.2 deg, worth 0.1 MJ/m2.
 import { describe, it } from "vitest";
 import {
   cooperDeclinationDeg,
@@ -60,8 +60,8 @@ describe("annex 2, table 2.6, on the 15th of the month", () => {
 });
 
 describe("Fallon, Nevada, 1 July", () => {
-  // WSWUP/RefET, tests/conftest.py: Ra 41.67611 MJ/m2 with the single-sine declination, sunset 1.92989 rad. RefET takes
-  // 4.92 MJ/m2/h, which is 1366.67 W/m2: a fraction 0.99976 of ours.
+  // WSWUP/RefET, tests/conftest.py: Ra 41.67611 MJ/m2 with the single-sine declination, sunset 1.92989 rad.
+  // RefET takes 4.92 MJ/m2/h, which is 1366.67 W/m2: a fraction 0.99976 of ours.
   it("Ra and sunset", () => {
     near(raMj(182, 39.4575), 41.67611, { within: 0.02 });
     const declinationDeg = cooperDeclinationDeg(182);

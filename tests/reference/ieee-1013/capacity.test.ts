@@ -1,5 +1,5 @@
-// IEEE 1013 chain. The standard's annex B examples could not be read: the figures below are worked by hand from the rules of
-// clauses 6.1 to 6.4 (rules from memory), line by line.
+// IEEE 1013 chain. The standard's annex B examples could not be read: the figures below are worked by hand
+// from the rules of clauses 6.1 to 6.4 (rules from memory), line by line.
 import { describe, expect, it } from "vitest";
 import { batteryCapacity, capacityFrac } from "../../../src/core/energy/index.ts";
 import { near } from "../../helpers/near.ts";

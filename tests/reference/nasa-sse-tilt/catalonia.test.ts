@@ -1,7 +1,7 @@
-// NASA Surface meteorology and Solar Energy, 22-year means for 42.075 N 1.821 E, as quoted in a public repository
-// (paucoma/MH-Moli, doc/lib/pv_energy.rst): horizontal, 42 deg toward the equator, and the best tilt of each month.
-// Theirs is a satellite product with its own method, so the bands are those of two methods: 5 % a month, 1 % a year,
-// 4 deg of tilt.
+// NASA Surface meteorology and Solar Energy, 22-year means for 42.075 N 1.821 E, as quoted in a public
+// repository (paucoma/MH-Moli, doc/lib/pv_energy.rst): horizontal, 42 deg toward the equator, and the best
+// tilt of each month. Theirs is a satellite product with its own method, so the bands are those of two
+// methods: 5 % a month, 1 % a year, 4 deg of tilt.
 import { expect, it } from "vitest";
 import { MEAN_DAY_BY_MONTH, monthlyPoa } from "../../../src/core/sun/index.ts";
 import { near, nearRatio } from "../../helpers/near.ts";
@@ -38,7 +38,8 @@ it("agrees with the published best tilt of each month and of the year", () => {
     return best.tiltDeg;
   };
   publishedBestTiltDeg.forEach((published, month) => {
-    // July is the odd one: the isotropic sky finds 4 deg where 10 is published; between them the yield differs by 0.3 %
+    // July is the odd one: the isotropic sky finds 4 deg where 10 is published; between them the yield
+    // differs by 0.3 %
     near(
       bestOf((byMonth) => byMonth[month]!),
       published,

@@ -1,4 +1,5 @@
-// NEC table 690.7(A), crystalline silicon: factors as quoted in a public data file and from memory. Example worked by hand.
+// NEC table 690.7(A), crystalline silicon: factors as quoted in a public data file and from memory. Example
+// worked by hand.
 import { describe, expect, it } from "vitest";
 import { coldVoc, necColdFactorRatio } from "../../../src/core/energy/index.ts";
 import { near } from "../../helpers/near.ts";

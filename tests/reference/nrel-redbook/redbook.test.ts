@@ -1,6 +1,7 @@
-// NREL Solar Radiation Data Manual for Flat-Plate and Concentrating Collectors, 1961-1990: fixed plane at tilt = latitude, facing
-// south, kWh/m2 per day, from memory and good to 0.2. Ours starts from typical-year global irradiation of another period
-// (TMY3), so a sanity band: 0.3 above; 0.4 below, where an even sky misses the brightness round the sun of clear places.
+// NREL Solar Radiation Data Manual for Flat-Plate and Concentrating Collectors, 1961-1990: fixed plane at
+// tilt = latitude, facing south, kWh/m2 per day, from memory and good to 0.2. Ours starts from typical-year
+// global irradiation of another period (TMY3), so a sanity band: 0.3 above; 0.4 below, where an even sky
+// misses the brightness round the sun of clear places.
 import { expect, it } from "vitest";
 import { MEAN_DAY_BY_MONTH, monthlyPoa } from "../../../src/core/sun/index.ts";
 

@@ -1,6 +1,6 @@
-// NREL Solar Position Algorithm: Reda and Andreas, NREL/TP-560-34302, appendix A.5, and rows of pvlib's own tests
-// (pvlib/pvlib-python, tests/test_spa.py and tests/test_solarposition.py), printed values. SPA is good to 0.0003 deg;
-// ours promises 0.01 deg.
+// NREL Solar Position Algorithm: Reda and Andreas, NREL/TP-560-34302, appendix A.5, and rows of pvlib's own
+// tests (pvlib/pvlib-python, tests/test_spa.py and tests/test_solarposition.py), printed values. SPA is good
+// to 0.0003 deg; ours promises 0.01 deg.
 import { describe, expect, it } from "vitest";
 import { incidenceDeg, sunPosition, sunTimes } from "../../../src/core/sun/index.ts";
 import { near } from "../../helpers/near.ts";
@@ -40,8 +40,9 @@ describe("appendix A.5: 2003-10-17 12:30:30 UTC-7, Golden", () => {
 });
 
 describe("sunrise, transit, sunset", () => {
-  // SPA answers for the UTC day it is given. At Golden in summer and autumn the sunset that falls into that UTC day is the one of
-  // the evening before in local time, so the printed sunsets of the first and third case belong to the day before.
+  // SPA answers for the UTC day it is given. At Golden in summer and autumn the sunset that falls into that
+  // UTC day is the one of the evening before in local time, so the printed sunsets of the first and third
+  // case belong to the day before.
   const rows = [
     {
       ...golden,

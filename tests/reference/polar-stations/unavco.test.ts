@@ -1,6 +1,6 @@
-// UNAVCO knowledge base article 190, Remote Station Power Analysis (2007): sealed lead-acid ampere-hours for 5 W all year (10 Ah a
-// day at 12 V) against latitude, two and three panels of 85 W. Printed values. The bank's own numbers, not usable days: the
-// order of magnitude is the test.
+// UNAVCO knowledge base article 190, Remote Station Power Analysis (2007): sealed lead-acid ampere-hours for
+// 5 W all year (10 Ah a day at 12 V) against latitude, two and three panels of 85 W. Printed values. The
+// bank's own numbers, not usable days: the order of magnitude is the test.
 import { describe, expect, it } from "vitest";
 import { autonomyDaysSuggestion, seasonalDeficit } from "../../../src/core/energy/index.ts";
 import { near } from "../../helpers/near.ts";
@@ -45,7 +45,8 @@ describe("polar table", () => {
 });
 
 describe("the season carried by storage has the table's shape", () => {
-  // 5 W; clear-sky-like supply that vanishes in the dark months, worked by hand: four dark months (Nov to Feb) of 120 Wh a day
+  // 5 W; clear-sky-like supply that vanishes in the dark months, worked by hand: four dark months (Nov to
+  // Feb) of 120 Wh a day
   it("four dark months of 5 W are 120 days", () => {
     const supply = [0, 0, 300, 300, 300, 300, 300, 300, 300, 300, 0, 0];
     const { storageWh, startMonth, months, isYearCovered } = seasonalDeficit({

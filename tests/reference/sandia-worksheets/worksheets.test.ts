@@ -10,7 +10,8 @@ import {
 import { near } from "../../helpers/near.ts";
 
 describe("microwave repeater, Mack 1979 in Applied Photovoltaics 7.4", () => {
-  // 24 V, 100 W, 4.17 A and 15 days printed; 1500 Ah and 20.9 A peak (five times the load current) from memory and by arithmetic
+  // 24 V, 100 W, 4.17 A and 15 days printed; 1500 Ah and 20.9 A peak (five times the load current) from
+  // memory and by arithmetic
   const load = worksheetLoadAh({
     loads: [{ count: 1, loadW: 100, hoursPerDay: 24, daysPerWeek: 7, conversionEfficiencyFrac: 1 }],
     nominalV: 24,

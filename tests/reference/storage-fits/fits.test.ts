@@ -1,5 +1,5 @@
-// Days of storage against sun hours: two textbook fits to the Sandia curves (Masters ch. 9; Messenger and Ventre), both from memory.
-// The table was computed separately from the two fits.
+// Days of storage against sun hours: two textbook fits to the Sandia curves (Masters ch. 9; Messenger and
+// Ventre), both from memory. The table was computed separately from the two fits.
 import { describe, expect, it } from "vitest";
 import { autonomyDaysSuggestion, recoveryDays } from "../../../src/core/energy/index.ts";
 import { near } from "../../helpers/near.ts";
