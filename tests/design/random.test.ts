@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { designOf } from "../../src/design/index.ts";
-import { anyBrief } from "./arbitrary.ts";
+import { anyBrief, typicalSomewhere } from "./arbitrary.ts";
 import { syntheticWorld } from "./fixtures.ts";
 
 /** Paths of every number in a value that is not finite. */
@@ -18,7 +18,7 @@ describe("any brief the questions can make", () => {
         const design = designOf(brief, syntheticWorld);
         expect(unfit(design, "design")).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
   it("gives the same design twice", () => {
@@ -27,6 +27,28 @@ describe("any brief the questions can make", () => {
         expect(designOf(brief, syntheticWorld)).toEqual(designOf(brief, syntheticWorld));
       }),
       { numRuns: 20 },
+    );
+  });
+  it("where every month has sun, is supplied with its ratio in every month", () => {
+    fc.assert(
+      fc.property(typicalSomewhere, (brief) => {
+        const { array } = designOf(brief, syntheticWorld);
+        if (!array || array.darkMonths.length > 0) return;
+        for (const supply of array.supplyRatioByMonth) {
+          expect(supply!).toBeGreaterThanOrEqual(array.arrayToLoadRatio - 1e-9);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+  it("and where some months have none, is told so with a stop", () => {
+    fc.assert(
+      fc.property(typicalSomewhere, (brief) => {
+        const { array, findings } = designOf(brief, syntheticWorld);
+        const isTold = findings.some(({ id, severity }) => id === "sun.dark" && severity === "stop");
+        expect(isTold).toBe((array?.darkMonths.length ?? 0) > 0);
+      }),
+      { numRuns: 40 },
     );
   });
 });

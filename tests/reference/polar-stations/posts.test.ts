@@ -10,6 +10,7 @@
  */
 import { readFileSync } from "node:fs";
 import { brotliDecompressSync } from "node:zlib";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { climateAt, openClimate } from "../../../src/core/climate/index.ts";
 import type { Brief, Site } from "../../../src/design/brief.ts";
@@ -89,5 +90,28 @@ describe("a post of one camera and one radio (about 20 W at the battery)", () =>
     expect(worry.array!.installedW).toBeLessThanOrEqual(250);
     expect(light.batteries).toBeGreaterThan(1);
     expect(light.batteries).toBeLessThan(2.5);
+  });
+});
+
+describe("anywhere on the real grids", () => {
+  it("a design comes of it, or it is said why not", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -90, max: 90, noNaN: true }),
+        fc.double({ min: -180, max: 180, noNaN: true }),
+        (latitudeDeg, longitudeDeg) => {
+          const { battery, withheld, findings } = post(typicalBrief, {
+            label: "",
+            latitudeDeg,
+            longitudeDeg,
+            elevationM: null,
+            countryCode: null,
+          });
+          expect(battery === null).toBe(withheld.length > 0);
+          expect(findings.some(({ id }) => id === "place.unknown")).toBe(battery === null);
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 });
