@@ -83,6 +83,13 @@ describe("what stands in the way", () => {
     expect(worst!.fromNearM).toBe(2700);
   });
 
+  it("an obstacle at the very antenna is taken half a metre away, where the zone has a width", () => {
+    const obstacles = [{ distanceFromNearM: 0, topM: 4, kind: "building" as const }];
+    const { worst } = pathClearance({ ...flat, obstacles, clearanceFrac: 0.6 });
+    expect(worst!.fromNearM).toBe(0.5);
+    near(worst!.clearanceM, 1, { within: 0.001 });
+  });
+
   it("a straight slope is sampled between the ends", () => {
     const ground = straightGround({ distanceM: 1000, nearGroundM: 100, farGroundM: 120 });
     expect(ground).toHaveLength(19);

@@ -78,6 +78,30 @@ describe("which construction is used", () => {
   });
 });
 
+/**
+ * Source: Recommendation ITU-R P.526 clauses 4.1 and 4.3 (the correction from memory). How: independent re-derivation in
+ * Python for 2.4 GHz, 8 km, antennas at 40 and 10 m: J 16.609 + 8.635, less Tc 0.388.
+ */
+describe("two ridges on a falling path", () => {
+  const falling: Path = { ...path, distanceM: 8000, nearHeightM: 40, farHeightM: 10, frequencyMHz: 2400 };
+  const ridges: readonly Obstacle[] = [
+    { distanceFromNearM: 2500, topM: 45, kind: "ridge" },
+    { distanceFromNearM: 6000, topM: 25, kind: "ridge" },
+  ];
+
+  it("cost 24.857 dB", () => {
+    const found = obstacleLoss({ ...falling, obstacles: ridges });
+    expect(found.method).toBe("double-edge");
+    near(found.lossDb, 24.8567, { within: 0.0001 });
+  });
+
+  it("cost the same when the second one leads", () => {
+    const back = ridges.map((row) => ({ ...row, distanceFromNearM: 8000 - row.distanceFromNearM }));
+    const found = obstacleLoss({ ...falling, nearHeightM: 10, farHeightM: 40, obstacles: back });
+    near(found.lossDb, 24.8567, { within: 0.0001 });
+  });
+});
+
 describe("trees", () => {
   const trees = (aboveLineM: number, depthM: number): Obstacle => ({
     ...ridge(aboveLineM),

@@ -24,6 +24,13 @@ describe("the lens for a scene", () => {
     expect(pick.choices.map((choice) => choice.focalLengthMm)).toEqual([2.8, 4, 6, 8, 12]);
   });
 
+  it("just spanning the scene is spanning it", () => {
+    // 12.5 m x 4.8/6 = 10 m
+    const pick = pickLens({ ...scene, distanceM: 12.5, sensorWidthMm: 4.8, focalLengthsMm: [2.8, 6] });
+    expect(pick.focalLengthMm).toBe(6);
+    expect(pick.coversScene).toBe(true);
+  });
+
   it("says which resolution would reach a density that this one misses", () => {
     const pick = pickLens({ ...scene, wantedPxPerM: 250 });
     expect(pick.meetsDensity).toBe(false);

@@ -87,6 +87,10 @@ describe("a dish", () => {
     near(permittedLeanDeg({ lossDb: 1, beamwidthDeg }), 0.33, { within: 0.006 });
   });
 
+  it("a beam is never wider than 180 degrees", () => {
+    expect(dishBeamwidthDeg({ diameterM: 0.05, frequencyMHz: 300 })).toBe(180);
+  });
+
   it("far field of 0.6 m at 5.8 GHz begins at 13.9 m", () => {
     near(farFieldM({ diameterM: 0.6, frequencyMHz: 5800 }), 13.93, { within: 0.005 });
   });

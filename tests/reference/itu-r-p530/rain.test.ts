@@ -54,6 +54,15 @@ describe("rain on a path, by ITU-Rpy 0.4.0", () => {
   });
 });
 
+/** Source: Recommendation ITU-R P.530 clause 2.4.1: r is held at 2.5. How: printed value. */
+describe("very short paths", () => {
+  it("count at most 2.5 times their length", () => {
+    const path = { distanceM: 50, frequencyMHz: 60_480, rainMmPerH: 42, polarisationTiltDeg: 90 };
+    near(rainDistanceRatio(path), 2.5, { within: 1e-12 });
+    near(rainPathLossDb(path), 14.0424 * 0.05 * 2.5, { within: 1e-4 });
+  });
+});
+
 /** Source: Recommendation ITU-R P.530 clause 2.4.3. How: worked by hand: 5 dB at 11 GHz, H = 0.122 47. */
 describe("scaling to another frequency", () => {
   it("5 dB at 11 GHz is 39.54 dB at 38 GHz", () => {

@@ -1,5 +1,5 @@
-import { describe, it } from "vitest";
-import { rainCoefficients, rainDbPerKm } from "../../../src/core/link/index.ts";
+import { describe, expect, it } from "vitest";
+import { POLARISATION_TILT_DEG, rainCoefficients, rainDbPerKm } from "../../../src/core/link/index.ts";
 import { near } from "../../helpers/near.ts";
 import { COEFFICIENTS, VALIDATION } from "./cases.ts";
 
@@ -9,6 +9,16 @@ describe("ITU validation of P.838-3, to every printed digit", () => {
     near(rainCoefficients(given).k, row.k, { within: 5.1e-9 });
     near(rainCoefficients(given).alpha, row.alpha, { within: 5.1e-9 });
     near(rainDbPerKm(given), row.dbPerKm, { within: 5.1e-9 });
+  });
+});
+
+/** Source: Recommendation ITU-R P.838-3: 0 degrees for horizontal, 90 for vertical, 45 for circular. How: printed. */
+describe("polarisation", () => {
+  it("has the tilts of the Recommendation, and circular lies between the two", () => {
+    expect(POLARISATION_TILT_DEG).toEqual({ horizontal: 0, circular: 45, vertical: 90 });
+    const at = (polarisationTiltDeg: number) =>
+      rainCoefficients({ frequencyMHz: 24_000, polarisationTiltDeg }).k;
+    near(at(45), (at(0) + at(90)) / 2, { within: 1e-12 });
   });
 });
 
