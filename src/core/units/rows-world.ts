@@ -25,7 +25,7 @@ export const DURATION: readonly UnitRow[] = [
     source: SI_ACCEPTED,
   },
   { symbol: "h", singular: "hour", plural: "hours", toBase: 1, typed: ["hr", "hrs"], source: SI_ACCEPTED },
-  { symbol: "d", singular: "day", plural: "days", toBase: 24, typed: [], source: SI_ACCEPTED },
+  { symbol: "days", singular: "day", plural: "days", toBase: 24, typed: ["d"], source: SI_ACCEPTED },
   {
     symbol: "weeks",
     singular: "week",

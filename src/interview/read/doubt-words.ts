@@ -50,7 +50,9 @@ const TAILS: readonly (readonly [Doubt | "filler", RegExp])[] = [
   ],
   [
     "filler",
-    tail(" (?:long|high|tall|wide|deep|away|apart|up|each|exactly)| in all| in total| total| altogether"),
+    tail(
+      " (?:long|high|tall|wide|deep|away|apart|up|each|exactly)|(?<!\\d) in (?:all|total)|(?<!\\bin) total| altogether",
+    ),
   ],
   ["filler", tail(" (?:typical|typ\\.?|nominal|rated|continuous|on average|average|avg\\.?)")],
   ["filler", tail(" above (?:the )?ground| off the ground")],
@@ -66,7 +68,7 @@ function tail(words: string): RegExp {
 }
 
 /**
- * Parts the words of doubt from the figures. The first doubt found wins: "at least about 20" is at least 20.
+ * Parts the words of doubt from the figures. A bound says more than "about": "at least about 20" is at least 20.
  * Words that add nothing ("it's", "long") go too.
  */
 export function splitDoubt(text: string): {
@@ -85,7 +87,7 @@ export function splitDoubt(text: string): {
       rest = match[1]!.trim();
       isChanged = true;
       if (kind === "between") isBetween = true;
-      else if (kind !== "filler") doubt ??= kind;
+      else if (kind !== "filler" && (doubt === undefined || doubt === "about")) doubt = kind;
     }
   }
   // "20+ ft"; "20 +- 5 ft" and "20 + 5" are something else.

@@ -21,7 +21,7 @@ const TYPED: readonly (readonly [string, Dimension, string])[] = [
   ["sq. ft", "area", "ft2"],
   ["sq ft", "area", "ft2"],
   ["hrs", "duration", "h"],
-  ["D", "duration", "d"],
+  ["D", "duration", "days"],
   ["°C", "temperature", "C"],
   ["° C", "temperature", "C"],
   ["℃", "temperature", "C"],

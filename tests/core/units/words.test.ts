@@ -88,7 +88,7 @@ const NAMES: Readonly<Record<Dimension, readonly (readonly [string, string, stri
     ["s", "second", "seconds"],
     ["min", "minute", "minutes"],
     ["h", "hour", "hours"],
-    ["d", "day", "days"],
+    ["days", "day", "days"],
     ["weeks", "week", "weeks"],
     ["fortnights", "fortnight", "fortnights"],
     ["months", "month", "months"],

@@ -64,6 +64,23 @@ const PICKED: readonly (readonly [string, readonly ChoiceOption[], string])[] = 
   ["1", HOW_MANY, "one"],
   ["2 cameras", HOW_MANY, "two"],
   ["three", HOW_MANY, "three"],
+  // The beginning of one label is surer than a word inside another.
+  [
+    "wall",
+    [
+      { id: "stone", label: "A stone wall" },
+      { id: "wall", label: "Wall of wood" },
+    ],
+    "wall",
+  ],
+  [
+    "wal",
+    [
+      { id: "stone", label: "A stone wall" },
+      { id: "wood", label: "Wall of wood" },
+    ],
+    "wood",
+  ],
   ["y", YES_NO, "yes"],
   ["yep", YES_NO, "yes"],
   ["Yes!", YES_NO, "yes"],

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type QuantitySpec, type Refusal, readQuantity } from "../../../src/interview/read/index.ts";
 
 const LENGTH: QuantitySpec = { dimension: "length", unit: "m", possible: { min: 0.1, max: 200 } };
-const DAYS: QuantitySpec = { dimension: "duration", unit: "d", possible: { min: 0.5, max: 30 } };
+const DAYS: QuantitySpec = { dimension: "duration", unit: "days", possible: { min: 0.5, max: 30 } };
 const CELSIUS: QuantitySpec = { dimension: "temperature", unit: "C", possible: { min: -60, max: 60 } };
 const VOLTAGE: QuantitySpec = { dimension: "voltage", unit: "V", possible: { min: 0, max: 100 } };
 const SUN: QuantitySpec = { dimension: "irradiation", unit: "kWh/m2 a day", possible: { min: 0, max: 12 } };
@@ -50,7 +50,7 @@ const REFUSED: readonly (readonly [string, QuantitySpec, Refusal])[] = [
       typed: "10 W",
       typedDimension: "power",
       wantedDimension: "duration",
-      example: "10 d",
+      example: "10 days",
     },
   ],
   [

@@ -8,7 +8,7 @@ const POWER: QuantitySpec = { dimension: "power", unit: "W", possible: { min: 0,
 const ENERGY: QuantitySpec = { dimension: "energy", unit: "Wh", possible: { min: 0, max: 1e5 } };
 const CHARGE: QuantitySpec = { dimension: "charge", unit: "Ah", possible: { min: 0, max: 2000 } };
 const VOLTAGE: QuantitySpec = { dimension: "voltage", unit: "V", possible: { min: 0, max: 100 } };
-const DAYS: QuantitySpec = { dimension: "duration", unit: "d", possible: { min: 0, max: 60 } };
+const DAYS: QuantitySpec = { dimension: "duration", unit: "days", possible: { min: 0, max: 60 } };
 const HOURS: QuantitySpec = { dimension: "duration", unit: "h", possible: { min: 0, max: 200 } };
 const WEEKS: QuantitySpec = { dimension: "duration", unit: "weeks", possible: { min: 0, max: 52 } };
 const CELSIUS: QuantitySpec = { dimension: "temperature", unit: "C", possible: { min: -60, max: 60 } };
@@ -94,14 +94,14 @@ const EXACT: readonly (readonly [string, QuantitySpec, number, string, string])[
   ["20000mAh", CHARGE, 20, "mAh", "20000 mAh = 20 Ah"],
   ["500 mW", POWER, 0.5, "mW", "500 mW = 0.5 W"],
   ["4w", POWER, 4, "W", "4 W"],
-  ["three days", DAYS, 3, "d", "3 d"],
-  ["72 h", DAYS, 3, "h", "72 h = 3 d"],
-  ["a week", DAYS, 7, "weeks", "1 week = 7 d"],
-  ["a couple of weeks", DAYS, 14, "weeks", "2 weeks = 14 d"],
-  ["a fortnight", DAYS, 14, "fortnights", "1 fortnight = 14 d"],
-  ["a day and a half", DAYS, 1.5, "d", "1.5 d"],
-  ["1 day 12 hours", DAYS, 1.5, "d", "1 d 12 h = 1.5 d"],
-  ["none", DAYS, 0, "d", "0 d"],
+  ["three days", DAYS, 3, "days", "3 days"],
+  ["72 h", DAYS, 3, "h", "72 h = 3 days"],
+  ["a week", DAYS, 7, "weeks", "1 week = 7 days"],
+  ["a couple of weeks", DAYS, 14, "weeks", "2 weeks = 14 days"],
+  ["a fortnight", DAYS, 14, "fortnights", "1 fortnight = 14 days"],
+  ["a day and a half", DAYS, 1.5, "days", "1.5 days"],
+  ["1 day 12 hours", DAYS, 1.5, "days", "1 day 12 h = 1.5 days"],
+  ["none", DAYS, 0, "days", "0 days"],
   ["half a dozen weeks", WEEKS, 6, "weeks", "6 weeks"],
   ["a dozen weeks", WEEKS, 12, "weeks", "12 weeks"],
   ["2 months", WEEKS, 8.69047619048, "months", "2 months = 8.7 weeks"],
@@ -200,8 +200,8 @@ const DOUBTFUL: readonly (readonly [
   ["6 in to 2 ft", LENGTH, "range", [0.1524, 0.381, 0.6096], "6 in to 2 ft = 0.152 to 0.61 m"],
   ["5-6", LENGTH, "range", [5, 5.5, 6], "5 to 6 m"],
   ["half to one metre", LENGTH, "range", [0.5, 0.75, 1], "0.5 to 1 m"],
-  ["2 or 3 days", DAYS, "range", [2, 2.5, 3], "2 to 3 d"],
-  ["two to three days", DAYS, "range", [2, 2.5, 3], "2 to 3 d"],
+  ["2 or 3 days", DAYS, "range", [2, 2.5, 3], "2 to 3 days"],
+  ["two to three days", DAYS, "range", [2, 2.5, 3], "2 to 3 days"],
   ["-20 to -10", CELSIUS, "range", [-20, -15, -10], "-20 to -10 C"],
   ["20 degrees to 30 degrees", CELSIUS, "range", [20, 25, 30], "20 to 30 C"],
   ["20° to 30°", CELSIUS, "range", [20, 25, 30], "20 to 30 C"],
@@ -254,6 +254,9 @@ const DOUBTFUL: readonly (readonly [
   [">= 20", LENGTH, "atLeast", [20, 20, 20000], "at least 20 m"],
   ["≥20 m", LENGTH, "atLeast", [20, 20, 20000], "at least 20 m"],
   ["more than 20", LENGTH, "atLeast", [20, 20, 20000], "at least 20 m"],
+  ["at least about 20", LENGTH, "atLeast", [20, 20, 20000], "at least 20 m"],
+  ["about 20 or more", LENGTH, "atLeast", [20, 20, 20000], "at least 20 m"],
+  ["at most about 40", LENGTH, "under", [0.1, 40, 40], "at most 40 m"],
   ["under 40", LENGTH, "under", [0.1, 40, 40], "at most 40 m"],
   ["less than 40 yd", LENGTH, "under", [0.1, 36.576, 36.576], "at most 40 yd = 36.6 m"],
   ["up to 40", LENGTH, "under", [0.1, 40, 40], "at most 40 m"],
@@ -318,6 +321,17 @@ describe("words that say where a figure came from", () => {
       ...readQuantity("20-30 ft", LENGTH),
       originWord: "estimate",
     });
+  });
+
+  it("never swallow a unit that is spelt like a small word", () => {
+    const current: QuantitySpec = { dimension: "current", unit: "mA", possible: { min: 0, max: 1e5 } };
+    expect(readQuantity("4 A guess", current)).toMatchObject({ best: 4000, originWord: "estimate" });
+    expect(readQuantity("4 A label", current)).toMatchObject({ best: 4000, originWord: "datasheet" });
+    expect(readQuantity("4, a guess", current)).toMatchObject({ best: 4, originWord: "estimate" });
+    expect(readQuantity("4 mA, a guess", current)).toMatchObject({ best: 4, originWord: "estimate" });
+    expect(readQuantity("5 in label", LENGTH)).toMatchObject({ best: 0.127, originWord: "datasheet" });
+    expect(readQuantity("5 m in total", LENGTH)).toMatchObject({ best: 5 });
+    expect(readQuantity("5 in total", LENGTH)).toMatchObject({ ok: false });
   });
 
   it("are no figure by themselves", () => {
