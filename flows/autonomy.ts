@@ -13,6 +13,7 @@ export const autonomyTopic = topic(
   .ask(
     "consequence",
     choice({
+      shows: "battery",
       label: "If it goes dark",
       ask: "How bad is it if the picture goes dark in a dull week?",
       hint: "The stricter the answer, the bigger the battery.",
@@ -33,6 +34,7 @@ export const autonomyTopic = topic(
     quantity({
       dimension: "duration",
       unit: "days",
+      shows: "battery",
       label: "Days without sun",
       ask: "How many days without sun must the battery carry?",
       hint: "Usual: 3 to 5 in sunny places, 5 to 10 elsewhere, far more in the north. Example: 7",
@@ -50,6 +52,7 @@ export const autonomyTopic = topic(
     quantity({
       dimension: "duration",
       unit: "h",
+      shows: "battery",
       label: "Dark hours a year",
       ask: "How many hours a year may the picture be dark?",
       hint: "88 hours a year is 99 percent of the time lit; 438 is 95 percent. Example: 88",
@@ -67,6 +70,7 @@ export const autonomyTopic = topic(
     quantity({
       dimension: "duration",
       unit: "days",
+      shows: "battery",
       label: "Time to get there",
       ask: "How many days until somebody can get to the post when it fails?",
       hint: "In the worst season. Example: 2 days",

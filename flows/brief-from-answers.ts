@@ -7,7 +7,6 @@ import {
   type CameraKind,
   type Device,
   type Given,
-  type Origin,
   type OwnedBattery,
   type OwnedController,
   type OwnedPanel,
@@ -17,9 +16,8 @@ import {
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
-import { frostDepthAssumedM } from "../src/design/stand-ins.ts";
-import type { StoredValue, Walked } from "../src/interview/conversation.ts";
-import type { ClockRange, KnownAfter, Question, Step, Topic } from "../src/interview/define.ts";
+import type { Walked } from "../src/interview/conversation.ts";
+import type { KnownAfter, Topic } from "../src/interview/define.ts";
 import { monthIds } from "./hours.ts";
 import type { moneyTopic } from "./money.ts";
 
@@ -39,65 +37,34 @@ interface Read {
   ): readonly (<N extends keyof Each<Id> & string>(name: N) => Given<Each<Id>[N]>)[];
 }
 
-const isAssumed = { origin: "assumed" as Origin, isAnswered: false };
-
-function ruleValue(question: Question, stored: StoredValue): unknown {
-  switch (stored.kind) {
-    case "quantity":
-      return stored[question.kind === "quantity" ? question.lean : "best"];
-    case "choice":
-      return stored.option;
-    case "place":
-      return stored.site;
-    case "clock":
-      return { fromMin: stored.fromMin, toMin: stored.toMin } satisfies ClockRange;
-  }
-}
-
-function givenOf(walked: Walked): Given<unknown> {
-  const { answer, question, value } = walked;
+function givenOf({ answer, isAsked, own }: Walked): Given<unknown> {
+  const { value, rule } = own;
   const ends = value.kind === "quantity" ? { low: value.low, high: value.high } : {};
   return {
-    value: ruleValue(question, value),
+    value: rule,
     origin: answer?.origin ?? "assumed",
-    isAnswered: answer !== null,
+    isAnswered: answer !== null || !isAsked,
     ...ends,
   };
 }
 
-/** Reads answers by id; a question that is not called for counts with its fixed stand-in. */
+/** Reads answers by id; a question that is not asked counts with its stand-in. */
 function reader(topics: readonly Topic[], walked: readonly Walked[]): Read {
   const byId = new Map(walked.map((one) => [one.id, one]));
-  const steps = topics.flatMap((topic) => topic.steps);
-  const standIn = (step: Step | undefined, id: string): Given<unknown> => {
-    if (step?.step !== "ask") throw new Error(`no question ${id} in the flow`);
-    return { value: step.question.unsure.use, ...isAssumed, isAnswered: true };
-  };
   const read = (id: string) => {
     const found = byId.get(id);
-    return found
-      ? givenOf(found)
-      : standIn(
-          steps.find((step) => step.id === id),
-          id,
-        );
+    if (found === undefined) throw new Error(`no question ${id} in the flow`);
+    return givenOf(found);
   };
   const each = (id: string) => {
-    const block = steps.find((step) => step.id === id);
+    const block = topics.flatMap((topic) => topic.steps).find((step) => step.id === id);
     if (block?.step !== "repeat") throw new Error(`no block ${id} in the flow`);
+    const gate = block.block[0]!.id.slice("each.".length);
     const instances: ((name: string) => Given<unknown>)[] = [];
     for (let i = 1; i <= block.atMost; i++) {
-      const gate = byId.get(`${id}.${i}.${block.block[0]!.id.slice("each.".length)}`);
-      if (gate === undefined || givenOf(gate).value === "none") break;
-      instances.push((name) => {
-        const found = byId.get(`${id}.${i}.${name}`);
-        return found
-          ? givenOf(found)
-          : standIn(
-              block.block.find((step) => step.id === `each.${name}`),
-              `${id}.${name}`,
-            );
-      });
+      const found = byId.get(`${id}.${i}.${gate}`);
+      if (found === undefined || !found.isAsked || found.own.rule === "none") break;
+      instances.push((name) => read(`${id}.${i}.${name}`));
     }
     return instances;
   };
@@ -273,25 +240,20 @@ function ownedOf(read: Read): Brief["parts"] {
   };
 }
 
-/** Frost is asked only of those who want the fine points; for the rest the coldest month decides. */
-function frostDepthM(read: Read, walked: readonly Walked[], coldestMonthC: number | null): Given<number> {
-  const asked = walked.some((one) => one.id === "mounting.frost");
-  if (asked || coldestMonthC === null) return read("mounting.frost");
-  return { value: frostDepthAssumedM(coldestMonthC), origin: "assumed", isAnswered: true };
-}
-
 /**
- * @param coldestMonthC  mean of the place's coldest month; null while the place is unknown
+ * @param walked  every question, also those not asked
  */
 export function briefFromAnswers(
   topics: readonly Topic[],
   walked: readonly Walked[],
-  about: { readonly name: string; readonly currency: string; readonly coldestMonthC: number | null },
+  about: { readonly name: string; readonly currency: string },
 ): Brief {
   const read = reader(topics, walked);
   const scenes = scenesOf(read);
-  const open = new Set<TopicId>(walked.filter((one) => one.answer === null).map((one) => one.topic.id));
-  const hasSnow = walked.some((one) => one.id === "place.snow");
+  const open = new Set<TopicId>(
+    walked.filter((one) => one.isAsked && one.answer === null).map((one) => one.topic.id),
+  );
+  const hasSnow = walked.some((one) => one.isAsked && one.id === "place.snow");
   return {
     name: about.name,
     currency: about.currency,
@@ -336,7 +298,7 @@ export function briefFromAnswers(
         read("mounting.support").value === "existingPole" ? read("mounting.poleDiameter") : zero,
       gustMPerS: read("mounting.gust"),
       soil: read("mounting.soil"),
-      frostDepthM: frostDepthM(read, walked, about.coldestMonthC),
+      frostDepthM: read("mounting.frost"),
     },
     link: {
       carrier: read("link.carrier"),

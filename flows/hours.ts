@@ -29,6 +29,7 @@ export const hoursTopic = topic(
   .ask(
     "when",
     choice({
+      shows: "energy",
       label: "Camera runs",
       ask: "When must the camera run?",
       hint: "Only what you need: a camera that rests at night can halve the battery.",
@@ -46,6 +47,7 @@ export const hoursTopic = topic(
   .ask(
     "clock",
     clock({
+      shows: "energy",
       label: "Between",
       ask: "From when to when must it run?",
       hint: "By the clock there. Example: 6:30 to 20:00, or 7 pm to 5 am",
@@ -58,6 +60,7 @@ export const hoursTopic = topic(
   .ask(
     "fromMonth",
     choice({
+      shows: "energy",
       label: "First month",
       ask: "Which is the first month it must run?",
       hint: "Type a number from 1 to 12, or the month.",
@@ -71,6 +74,7 @@ export const hoursTopic = topic(
   .ask(
     "toMonth",
     choice({
+      shows: "array",
       label: "Last month",
       ask: "Which is the last month it must run?",
       hint: "It runs to the end of that month.",

@@ -17,6 +17,7 @@ export const loadsTopic = topic(
     "camera",
     quantity({
       ...watts,
+      shows: "energy",
       label: "Camera, by day",
       ask: "How many watts does the fixed camera draw by day?",
       hint: "The data sheet says typical or maximum. Example: 5 W, or 4.2 W measured",
@@ -32,6 +33,7 @@ export const loadsTopic = topic(
     "infrared",
     quantity({
       ...watts,
+      shows: "energy",
       label: "Camera's infrared light",
       ask: "How many watts more does it draw with its infrared light on?",
       hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 4 W",
@@ -52,6 +54,7 @@ export const loadsTopic = topic(
     "turning",
     quantity({
       ...watts,
+      shows: "energy",
       label: "Turning camera, by day",
       ask: "How many watts does the turning camera draw by day?",
       hint: "Take the figure while it moves if there are two. Example: 18 W",
@@ -73,6 +76,7 @@ export const loadsTopic = topic(
     "turningInfrared",
     quantity({
       ...watts,
+      shows: "energy",
       label: "Turning camera's infrared light",
       ask: "How many watts more does the turning camera draw with infrared on?",
       hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 10 W",

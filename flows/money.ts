@@ -10,6 +10,7 @@ export const moneyTopic = topic(
     quantity({
       dimension: "count",
       unit: "",
+      shows: "cost",
       label: "Ceiling",
       ask: "What is the most you want to spend on parts?",
       hint: "In your own currency; 0 if there is no ceiling. Example: 1200",
@@ -27,6 +28,7 @@ export const moneyTopic = topic(
     quantity({
       dimension: "share",
       unit: "%",
+      shows: "cost",
       label: "Contingency",
       ask: "How much shall be set aside for odds and ends?",
       hint: "Screws, clamps, glands, another trip. Usual: 10 to 15 percent.",

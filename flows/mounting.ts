@@ -30,6 +30,7 @@ export const mountingTopic = topic(
   .ask(
     "support",
     choice({
+      shows: "mast",
       label: "Mounted on",
       ask: "What will it be mounted on?",
       hint: "A pole that carries other people's wires is not yours to use.",
@@ -50,6 +51,7 @@ export const mountingTopic = topic(
       dimension: "length",
       unit: "mm",
       alsoUnit: "in",
+      shows: "mast",
       label: "Pole's outside diameter",
       ask: "How thick is the pole that stands there, on the outside?",
       hint: "A string round it, divided by 3.14. Example: 76 mm or 3 in",
@@ -68,6 +70,7 @@ export const mountingTopic = topic(
       dimension: "length",
       unit: "m",
       alsoUnit: "ft",
+      shows: "mast",
       label: "Camera height",
       ask: "How high above the ground will the camera hang?",
       hint: "3 m is out of reach and still shows faces. Example: 3 m or 10 ft",
@@ -85,6 +88,7 @@ export const mountingTopic = topic(
       dimension: "speed",
       unit: "m/s",
       alsoUnit: "mph",
+      shows: "mast",
       label: "Strongest gust",
       ask: "What is the strongest gust it must stand?",
       hint: "The building office has a map. Usual: 40 to 55 m/s (90 to 125 mph).",
@@ -103,6 +107,7 @@ export const mountingTopic = topic(
   .ask(
     "soil",
     choice({
+      shows: "footing",
       label: "Soil",
       ask: "What is the ground like where the footing goes?",
       hint: "Dig a spade deep. Press with your thumb.",
@@ -125,6 +130,7 @@ export const mountingTopic = topic(
       dimension: "length",
       unit: "m",
       alsoUnit: "ft",
+      shows: "footing",
       label: "Frost depth",
       ask: "How deep does the ground freeze?",
       hint: "The building office knows it. Example: 0.8 m or 30 in",

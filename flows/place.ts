@@ -27,6 +27,7 @@ export const placeTopic = topic({
     quantity({
       dimension: "angle",
       unit: "deg",
+      shows: "sun",
       label: "Shade",
       ask: "How high is the tallest thing between the panel and the midday sun?",
       hint: "A fist at arm's length covers about 10 degrees. Answer in degrees or fists, 0 for none.",
@@ -44,6 +45,7 @@ export const placeTopic = topic({
   .ask(
     "dirt",
     choice({
+      shows: "array",
       label: "Dirt",
       ask: "How dirty will the panel get?",
       hint: "Look at parked cars and road signs nearby.",
@@ -62,6 +64,7 @@ export const placeTopic = topic({
     quantity({
       dimension: "duration",
       unit: "weeks",
+      shows: "array",
       label: "Snow on the panel",
       ask: "For how many weeks a year does snow lie on steep roofs there?",
       hint: "Ask a neighbour. Example: 3 weeks. Say 0 if it slides off within a day.",

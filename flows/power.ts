@@ -8,6 +8,7 @@ export const powerTopic = topic(
   .ask(
     "chemistry",
     choice({
+      shows: "battery",
       label: "Battery kind",
       ask: "Which kind of battery do you want?",
       hint: "AGM is sealed lead-acid: heavy, cheap, happy in frost. Lithium iron phosphate is light and must not be charged below freezing.",
@@ -27,6 +28,7 @@ export const powerTopic = topic(
       dimension: "mass",
       unit: "kg",
       alsoUnit: "lb",
+      shows: "battery",
       label: "Heaviest lift",
       ask: "What is the heaviest single thing you will lift there?",
       hint: "One battery block must not be heavier. Example: 15 kg or 35 lb",
@@ -41,6 +43,7 @@ export const powerTopic = topic(
   .ask(
     "fine",
     choice({
+      shows: "array",
       label: "Fine points",
       ask: "Who decides the fine points: bank voltage, controller, margin, panel size?",
       hint: "Mastwright says what it chose and why.",
@@ -56,6 +59,7 @@ export const powerTopic = topic(
   .ask(
     "bankVolts",
     choice({
+      shows: "battery",
       label: "Bank voltage",
       ask: "Which voltage shall the battery bank have?",
       hint: "Twice the voltage halves the current and the copper.",
@@ -74,6 +78,7 @@ export const powerTopic = topic(
   .ask(
     "controller",
     choice({
+      shows: "array",
       label: "Charge controller",
       ask: "Which kind of charge controller will it be?",
       hint: "MPPT follows the panel's best voltage; PWM simply connects the panel to the battery.",
@@ -92,6 +97,7 @@ export const powerTopic = topic(
     quantity({
       dimension: "share",
       unit: "%",
+      shows: "array",
       label: "Margin",
       ask: "How much margin on top of the sums?",
       hint: "Usual: 20 to 25 percent. Example: 20 %",
@@ -109,6 +115,7 @@ export const powerTopic = topic(
     quantity({
       dimension: "power",
       unit: "W",
+      shows: "array",
       label: "Largest panel",
       ask: "What is the largest single panel you can mount?",
       hint: "Usual: 100 to 200 W each; about 1 square metre for 200 W.",

@@ -2,7 +2,7 @@
  * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
  */
 import { formatNumber } from "../src/core/units/index.ts";
-import type { Design } from "../src/design/design.ts";
+import type { Design, StageName } from "../src/design/design.ts";
 import type { Telling } from "../src/interview/define.ts";
 import { monthNames } from "./month-names.ts";
 
@@ -11,6 +11,9 @@ const percent = (frac: number) => `${n(frac * 100)} %`;
 const plural = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
 /** Tellings of a stage that may be missing are only spoken when their figure is there. */
 const there = <T>(stage: T | null): T => stage as T;
+
+/** While questions are open, a size rests on stand-ins and says so. */
+const soFar = (design: Design, stage: StageName) => (design.provisional.includes(stage) ? " so far" : "");
 
 const darkest = (design: Design) => {
   const poa = there(design.sun).poaDailyKWhPerM2ByMonth;
@@ -45,33 +48,10 @@ export const tellings: readonly Telling<Design>[] = [
     short: (design) => `${n(darkest(design).kWhPerM2)} kWh/m2 a day in ${darkest(design).month}`,
   },
   {
-    id: "cold",
-    label: "Coldest hour",
-    step: 0.5,
-    figure: (design) => design.climate?.designColdTempC ?? null,
-    say: (design) =>
-      `Coldest hour of a usual year: ${n(there(design.climate).designColdTempC)} C; hottest ${n(there(design.climate).designHotTempC)} C.`,
-    short: (design) => `${n(there(design.climate).designColdTempC)} C`,
-  },
-  {
-    id: "lens",
-    label: "Lens",
-    figure: (design) =>
-      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${scene.pixelsAcross} px`).join("; ") ||
-      null,
-    say: (design) =>
-      design.view.scenes
-        .map(
-          (scene) =>
-            `${scene.name}: a ${scene.focalLengthMm} mm lens and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM)} points a metre (wanted ${n(scene.wantedPxPerM)}).`,
-        )
-        .join(" "),
-    short: (design) =>
-      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${n(scene.pxPerM)} points/m`).join("; "),
-  },
-  {
     id: "energy",
     label: "Energy a day",
+    // About one watt day and night: less is not worth a line.
+    step: 25,
     figure: (design) => design.loads.designDailyWh,
     say: (design, before) => {
       const wh = n(design.loads.designDailyWh, 3);
@@ -88,7 +68,7 @@ export const tellings: readonly Telling<Design>[] = [
     figure: (design) => (design.battery === null ? null : bankText(design)),
     say: (design) => {
       const bank = there(design.battery);
-      return `Battery: ${bankText(design)} for ${n(bank.autonomyDays)} days without sun.`;
+      return `Battery${soFar(design, "battery")}: ${bankText(design)} for ${n(bank.autonomyDays)} days without sun.`;
     },
     short: bankText,
   },
@@ -97,8 +77,24 @@ export const tellings: readonly Telling<Design>[] = [
     label: "Panels",
     figure: (design) => (design.array === null || design.array.panels === 0 ? null : arrayText(design)),
     say: (design) =>
-      `Panels: ${arrayText(design)}; the sums ask for ${n(there(design.array).requiredW, 3)} W, margin included.`,
+      `Panels${soFar(design, "array")}: ${arrayText(design)}; the sums ask for ${n(there(design.array).requiredW, 3)} W, margin included.`,
     short: arrayText,
+  },
+  {
+    id: "lens",
+    label: "Lens",
+    figure: (design) =>
+      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${scene.pixelsAcross} px`).join("; ") ||
+      null,
+    say: (design) =>
+      design.view.scenes
+        .map(
+          (scene) =>
+            `${scene.name}: a ${scene.focalLengthMm} mm lens and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM)} points a metre (wanted ${n(scene.wantedPxPerM)}).`,
+        )
+        .join(" "),
+    short: (design) =>
+      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${n(scene.pxPerM)} points/m`).join("; "),
   },
   {
     id: "link",
@@ -153,8 +149,17 @@ export const tellings: readonly Telling<Design>[] = [
     step: 25,
     say: (design) => {
       const { lowTotal, highTotal, currency } = design.money;
-      return `Parts cost about ${n(lowTotal)} to ${n(highTotal)} ${currency} (typical prices, from memory).`;
+      return `Parts cost${soFar(design, "money")} about ${n(lowTotal)} to ${n(highTotal)} ${currency} (typical prices, from memory).`;
     },
     short: (design) => `${n(design.money.lowTotal)} to ${n(design.money.highTotal)} ${design.money.currency}`,
+  },
+  {
+    id: "cold",
+    label: "Coldest hour",
+    step: 0.5,
+    figure: (design) => design.climate?.designColdTempC ?? null,
+    say: (design) =>
+      `Coldest hour of a usual year: ${n(there(design.climate).designColdTempC)} C; hottest ${n(there(design.climate).designHotTempC)} C.`,
+    short: (design) => `${n(there(design.climate).designColdTempC)} C`,
   },
 ];

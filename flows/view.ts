@@ -2,6 +2,7 @@ import { choice, quantity, topic } from "../src/interview/define.ts";
 import { placeTopic } from "./place.ts";
 
 const purpose = choice({
+  shows: "lens",
   label: "What to tell apart",
   ask: "What must you be able to tell from the picture?",
   hint: "Imagine looking at it a week later, when something has happened.",
@@ -20,6 +21,7 @@ const distance = quantity({
   dimension: "length",
   unit: "m",
   alsoUnit: "ft",
+  shows: "lens",
   label: "Distance to the scene",
   ask: "How far is it from the camera to what it must show?",
   hint: "Pace it out: a long step is about 0.75 m. Example: 15 m or 50 ft",
@@ -35,6 +37,7 @@ const width = quantity({
   dimension: "length",
   unit: "m",
   alsoUnit: "ft",
+  shows: "lens",
   label: "Width of the scene",
   ask: "How wide is the scene there, from left edge to right edge?",
   hint: "Only what must be in the picture. Example: 10 m or 30 ft",
@@ -97,6 +100,7 @@ export const viewTopic = topic(
   .ask(
     "night",
     choice({
+      shows: "energy",
       label: "Night",
       ask: "What must it see at night?",
       hint: "Infrared light is built into most cameras and can hardly be seen by eye.",
@@ -113,6 +117,7 @@ export const viewTopic = topic(
   .ask(
     "smoothness",
     choice({
+      shows: "link",
       label: "Smoothness",
       ask: "How smooth must the picture be?",
       hint: "More pictures a second need a faster link and more storage.",

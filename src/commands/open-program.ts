@@ -76,7 +76,7 @@ function opened(file: BriefFile): Opened {
 function sheet(state: State, design: Design, format: SheetFormat): string {
   if (format === "json") return designJson(design);
   if (format === "csv") return partsCsv(design);
-  const answers = reviewRows(walkNow(interview, state.answers)).map(({ topic, label, answer, origin }) => ({
+  const answers = reviewRows(walkNow(interview, state)).map(({ topic, label, answer, origin }) => ({
     topic,
     label,
     answer,

@@ -141,10 +141,7 @@ function designOfAnswers(
   walked: readonly Walked[],
   about: { readonly name: string; readonly currency: string },
 ): Design {
-  const where = walked.find((one) => one.value.kind === "place")?.value;
-  const site = where?.kind === "place" ? where.site : null;
-  const coldestMonthC = site === null ? null : (siteFacts(site)?.coldestMonthC ?? null);
-  return designOf(briefFromAnswers(topics, walked, { ...about, coldestMonthC }), world);
+  return designOf(briefFromAnswers(topics, walked, about), world);
 }
 
 /** The real interview: ten topics, their tellings, the real design. */

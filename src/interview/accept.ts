@@ -2,7 +2,7 @@
 
 import { refusalSentence } from "./answer.ts";
 import { consequences } from "./consequence.ts";
-import type { Answer, Said, Walked } from "./conversation.ts";
+import type { Answer, Answers, Said, Walked } from "./conversation.ts";
 import { moved, moveTo } from "./course.ts";
 import { answerText, heardBeside, keptText, valueText } from "./shown.ts";
 import { cursorNow, designNow, walkNow } from "./state.ts";
@@ -32,17 +32,28 @@ export function taken<D>(now: Now<D>, cursor: Walked, answer: Answer, adds: stri
   }
   const answers = { ...state.answers, [cursor.id]: answer };
   const past = [...state.past, state.answers].slice(-undosAtMost);
-  const walked = walkNow(interview, answers);
-  said.push(...difference(now, walked, cursor.answer !== null));
+  const walked = walkNow(interview, { ...state, answers });
+  said.push(
+    ...difference(now, answers, walked, { isRevised: cursor.answer !== null, shows: question.shows }),
+  );
   const [after, effects] = moved(now, { ...state, answers, past }, walked, cursor);
   return [after, [...said.map(say), ...effects, save]];
 }
 
-/** What the design gains or loses between the questions at hand and those of `walked`. */
-function difference<D>(now: Now<D>, walked: Now<D>["walked"], isRevised: boolean): readonly Said[] {
+/** What the design gains or loses where these answers take the place of those at hand. */
+function difference<D>(
+  now: Now<D>,
+  answers: Answers,
+  walked: readonly Walked[],
+  about: { readonly isRevised: boolean; readonly shows?: string | undefined },
+): readonly Said[] {
   const { interview, state } = now;
-  const before = designNow(interview, state, now.walked);
-  return consequences(interview, before, designNow(interview, state, walked), isRevised);
+  return consequences(
+    interview,
+    { design: designNow(interview, state), walked: now.walked },
+    { design: designNow(interview, { ...state, answers }), walked },
+    about,
+  );
 }
 
 /** The answer that stands, kept by Enter. */
@@ -83,14 +94,17 @@ export function undone<D>(now: Now<D>): Step {
   if (answers === undefined) return refuse(now, "There is no answer to take back.");
   // One answer parts two neighbours in the past; the others are the very same objects.
   const id = Object.keys(state.answers).find((key) => state.answers[key] !== answers[key]);
-  const walked = walkNow(interview, answers);
+  const walked = walkNow(interview, { ...state, answers });
   const target = walked.find((each) => each.id === id);
   const cursor = target?.answer === null ? target : cursorNow(walked, state.cursor);
   const open: readonly string[] = topicsOpen(walked);
   const closed = state.closed.filter((topic) => !open.includes(topic));
   const past = state.past.slice(0, -1);
   const [after, opening] = moveTo(now, { ...state, answers, past, closed }, cursor, state.returnTo);
-  const said: Said[] = [{ kind: "meaning", text: undoneText(target) }, ...difference(now, walked, true)];
+  const said: Said[] = [
+    { kind: "meaning", text: undoneText(target) },
+    ...difference(now, answers, walked, { isRevised: true }),
+  ];
   return [after, [...said.map(say), ...opening, save]];
 }
 

@@ -18,7 +18,7 @@ import { quantityValue } from "./value.ts";
 import { labelOf } from "./walk.ts";
 
 export type Reading =
-  /** `adds`: one sentence on what is made of an answer that leaves an end open. */
+  /** `adds`: one sentence on which end is used of an answer that leaves room. */
   | { readonly kind: "taken"; readonly answer: Answer; readonly adds: string | null }
   /** Possible but outside the usual range: `says` asks whether to keep it. */
   | { readonly kind: "unusual"; readonly answer: Answer; readonly says: string }
@@ -85,9 +85,8 @@ function quantityReading(typed: string, heard: QuantityHeard, question: Quantity
     const says = `${heard.heard} is ${size} than usual here (usual: ${usualText(question)}). Keep it?`;
     return { kind: "unusual", answer, says };
   }
-  const isOpen = heard.doubt === "atLeast" || heard.doubt === "under";
   const adds = `To be on the safe side I use ${formatQuantity({ value: value[lean], unit: question.unit })} until you know more.`;
-  return { kind: "taken", answer, adds: isOpen && value[lean] !== value.best ? adds : null };
+  return { kind: "taken", answer, adds: value[lean] === value.best ? null : adds };
 }
 
 /** Why a text was not taken, in one sentence that says what to type. */

@@ -1,32 +1,83 @@
 /** What an answer changed in the design, as things to say: few, in the order of the flow's own list, silent where nothing moved. */
 
 import type { Finding, Severity } from "../design/finding.ts";
-import type { Interview, Said } from "./conversation.ts";
+import type { Interview, Said, Walked } from "./conversation.ts";
 import type { Telling } from "./define.ts";
 
-/** Lines said after one answer; stops and cautions are said beyond it. */
+/** Lines said after one answer; stops are said beyond it. */
 const linesAtMost = 3;
 /** Smallest change of a number worth telling where the telling names none, as a fraction of what it was. */
 const usualStepFrac = 0.02;
 
+/** A design with the questions it was worked from. */
+export interface Worked<D> {
+  readonly design: D;
+  readonly walked: readonly Walked[];
+}
+
 /**
- * What follows from an answer.
+ * What follows from an answer to a question.
  *
- * @param isRevised an earlier answer was changed: what it moved is said as before and after, all of it
+ * @param about.isRevised an earlier answer was changed: what it moved is said as before and after, all of it
+ * @param about.shows     id of the telling that is said in its short form where nothing else is to be said
  */
 export function consequences<D>(
   interview: Pick<Interview<D>, "tellings" | "findingsOf">,
-  before: D,
-  after: D,
-  isRevised: boolean,
+  before: Worked<D>,
+  after: Worked<D>,
+  about: { readonly isRevised: boolean; readonly shows?: string | undefined },
 ): readonly Said[] {
-  const told = interview.tellings.filter((telling) => hasMoved(telling, before, after));
-  const figures = isRevised ? changedRows(told, before, after) : meanings(told, before, after);
-  const findings = changedFindings(interview.findingsOf(before), interview.findingsOf(after));
-  const grave = findings.filter(({ severity }) => severity !== "note").map(({ said }) => said);
-  const notes = findings.filter(({ severity }) => severity === "note").map(({ said }) => said);
-  const room = Math.max(0, linesAtMost - figures.length - grave.length);
-  return [...figures, ...grave, ...notes.slice(0, room)];
+  const told = interview.tellings.filter((telling) => hasMoved(telling, before.design, after.design));
+  const figures = about.isRevised
+    ? changedRows(told, before.design, after.design)
+    : meanings(told, before.design, after.design);
+  const findings = changedFindings(
+    ripeFindings(interview, before),
+    ripeFindings(interview, after),
+    interview.findingsOf(after.design),
+  );
+  const of = (severity: Severity) => findings.filter((finding) => finding.severity === severity);
+  const stops = of("stop");
+  const others = [...of("caution"), ...of("note")];
+  const room = Math.max(
+    others[0]?.severity === "caution" ? 1 : 0,
+    linesAtMost - figures.length - stops.length,
+  );
+  const left = others.slice(room).filter(({ severity }) => severity !== "note").length;
+  const said = [...figures, ...[...stops, ...others.slice(0, room)].map((finding) => finding.said)];
+  if (left > 0)
+    said.push({
+      kind: "meaning",
+      text: `${left} more ${left === 1 ? "thing has" : "things have"} changed that should be looked at. Type more to see all.`,
+    });
+  if (said.length > 0) return said;
+  const shown = interview.tellings.find(({ id }) => id === about.shows);
+  if (shown === undefined || shown.figure(after.design) === null) return [];
+  return [{ kind: "meaning", text: `${shown.label}: ${shown.short(after.design)}.` }];
+}
+
+/**
+ * The findings that rest on what the builder has said. One whose questions are still open would only frighten with
+ * our own stand-ins; it is said when its own questions and every topic before theirs are answered.
+ */
+function ripeFindings<D>(
+  interview: Pick<Interview<D>, "findingsOf">,
+  { design, walked }: Worked<D>,
+): readonly Finding[] {
+  const order = [...new Set(walked.map(({ topic }) => topic.id as string))];
+  return interview.findingsOf(design).filter(({ topics: named }) => {
+    const topicOf = (id: string): number => order.indexOf(id.split(".")[0]!);
+    const last = Math.max(-1, ...named.map(topicOf));
+    const isNamed = ({ id }: Walked): boolean =>
+      named.some((name) => id === name || id.startsWith(`${name}.`));
+    const isNamedAsked = walked.some((each) => topicOf(each.id) === last && isNamed(each));
+    return walked.every((each) => {
+      const at = topicOf(each.id);
+      if (each.answer !== null || at > last) return true;
+      // Where the question it names is not asked at all, the whole topic has to be answered.
+      return at === last && isNamedAsked && !isNamed(each);
+    });
+  });
 }
 
 function meanings<D>(told: readonly Telling<D>[], before: D, after: D): readonly Said[] {
@@ -60,12 +111,21 @@ interface ChangedFinding {
   readonly said: Said;
 }
 
-/** Findings that came, changed their gravity, or went away; a note that goes is not missed. */
-function changedFindings(before: readonly Finding[], after: readonly Finding[]): readonly ChangedFinding[] {
+/**
+ * Findings that came, changed their gravity, or went away; a note that goes is not missed.
+ *
+ * @param present all that the design has now, ripe or not: one that is only waiting again has not gone
+ */
+function changedFindings(
+  before: readonly Finding[],
+  after: readonly Finding[],
+  present: readonly Finding[],
+): readonly ChangedFinding[] {
   const was = keyed(before);
   const is = keyed(after);
+  const there = keyed(present);
   const came = [...is].filter(([key, finding]) => was.get(key)?.severity !== finding.severity);
-  const went = [...was].filter(([key, finding]) => !is.has(key) && finding.severity !== "note");
+  const went = [...was].filter(([key, finding]) => !there.has(key) && finding.severity !== "note");
   return [
     ...came.map(([, finding]) => said(finding, false)),
     ...went.map(([, finding]) => said(finding, true)),

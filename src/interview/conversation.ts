@@ -5,7 +5,7 @@
 
 import type { Origin, Site } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
-import type { SiteFacts, Telling, Topic } from "./define.ts";
+import type { AnyValue, SiteFacts, Telling, Topic } from "./define.ts";
 
 /** A value as it is kept: a quantity with both ends, in the question's own unit. */
 export type StoredValue =
@@ -27,6 +27,9 @@ export interface Answer {
   readonly origin: Origin;
 }
 
+/** Which unit a bare number is taken in where a question names two: the metric one or the other. */
+export type Units = "metric" | "us";
+
 /** By full question id, in the order first answered. */
 export type Answers = Readonly<Record<string, Answer>>;
 
@@ -37,8 +40,12 @@ export interface Walked {
   readonly question: import("./define.ts").Question;
   /** null where the builder has not answered yet. */
   readonly answer: Answer | null;
-  /** The answer's value, or the stand-in's. */
+  /** The answer's value, or the stand-in's, in the unit that is shown. */
   readonly value: StoredValue;
+  /** The same in the flow's own unit, whole and as rules and briefs see it: the cautious end of a quantity. */
+  readonly own: { readonly value: StoredValue; readonly rule: AnyValue };
+  /** False where the other answers make it needless: it is not shown, and its stand-in counts. */
+  readonly isAsked: boolean;
   /** The stand-in that "unsure" would take here now, with its reason. */
   readonly standIn: { readonly value: StoredValue; readonly because: string };
 }
@@ -60,6 +67,7 @@ export interface Interview<D> {
   /** null at sea or outside the grids. */
   readonly siteFacts: (site: Site) => SiteFacts | null;
   readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  /** Handed every question, also those not asked. */
   readonly designOf: (
     walked: readonly Walked[],
     about: { readonly name: string; readonly currency: string },
@@ -78,6 +86,7 @@ export type Mode =
 export interface State {
   readonly name: string;
   readonly currency: string;
+  readonly units: Units;
   readonly answers: Answers;
   /** Id of the question being asked; null when every question is answered. */
   readonly cursor: string | null;

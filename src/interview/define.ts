@@ -20,6 +20,8 @@ interface Wording {
   readonly why: string;
   /** How to find out in a few minutes. */
   readonly how: string;
+  /** The telling that this question is about: said in short where an answer changes nothing. */
+  readonly shows?: string;
 }
 
 /** The stand-in for "unsure": used and marked as assumed, with the reason said aloud. */

@@ -3,7 +3,7 @@
  * Nothing is asked twice: what the file lacks is listed and its stand-in counts, as for a question not yet answered.
  */
 
-import type { Answer, Interview, State, Walked } from "./conversation.ts";
+import type { Answer, Interview, State, Units, Walked } from "./conversation.ts";
 import { nearestOf } from "./nearest.ts";
 import { readCommand } from "./read/index.ts";
 import { begin, update, walkNow } from "./session.ts";
@@ -28,7 +28,7 @@ export interface ScriptRun {
  */
 export function runScript<D>(
   interview: Interview<D>,
-  about: { readonly name: string; readonly currency: string },
+  about: { readonly name: string; readonly currency: string; readonly units?: Units },
   typedById: Readonly<Record<string, string | Answer>>,
 ): ScriptRun {
   // Nobody listens: what each answer means need not be worked out after each.
@@ -42,9 +42,7 @@ export function runScript<D>(
   const refusals = new Map<string, string>();
   let state = begin(about);
   for (;;) {
-    const next = walkNow(quiet, state.answers).find(
-      (each) => each.answer === null && !asked.includes(each.id),
-    );
+    const next = walkNow(quiet, state).find((each) => each.answer === null && !asked.includes(each.id));
     if (next === undefined) break;
     asked.push(next.id);
     const given = entryOf(typedById, next.id);
@@ -61,7 +59,7 @@ export function runScript<D>(
   // The run ends where a conversation over the same answers would stand.
   state = update(quiet, { ...state, cursor: null }, { type: "start" })[0];
 
-  const walked = walkNow(quiet, state.answers);
+  const walked = walkNow(quiet, state);
   const called = new Set(walked.map((each) => each.id));
   const known = new Set(knownIds(interview));
   const unknown = Object.keys(typedById).filter((id) => !known.has(id));

@@ -111,7 +111,7 @@ function commanded<D>(now: Now<D>, command: Command): Step {
     case "help":
       return told("What you can type", helpLines(cursor?.question ?? null));
     case "more":
-      return told("The design so far", designLines(interview, designNow(interview, state, walked)));
+      return told("The design so far", designLines(interview, designNow(interview, state)));
     case "review":
       return [state, [say({ kind: "review", rows: reviewRows(walked) })]];
     case "unsure":

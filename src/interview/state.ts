@@ -1,17 +1,20 @@
 /** Where a conversation begins, and what its state stands for. */
 
-import type { Answers, Interview, State, Walked } from "./conversation.ts";
-import { firstUnanswered, walk } from "./walk.ts";
+import type { Answers, Interview, State, Units, Walked } from "./conversation.ts";
+import { firstUnanswered, walk, walkAll } from "./walk.ts";
 
 /** A conversation before its first event; with answers, one that is taken up again. */
 export function begin(about: {
   readonly name: string;
   readonly currency: string;
+  /** Metric where nothing is said. */
+  readonly units?: Units;
   readonly answers?: Answers;
 }): State {
   return {
     name: about.name,
     currency: about.currency,
+    units: about.units ?? "metric",
     answers: about.answers ?? {},
     cursor: null,
     returnTo: null,
@@ -22,15 +25,21 @@ export function begin(about: {
   };
 }
 
-/** The questions that these answers call for. */
-export function walkNow<D>(interview: Interview<D>, answers: Answers): readonly Walked[] {
-  return walk(interview.topics, answers, interview.siteFacts);
+/** The questions that a state's answers call for. */
+export function walkNow<D>(
+  interview: Interview<D>,
+  state: Pick<State, "answers" | "units">,
+): readonly Walked[] {
+  return walk(interview.topics, state.answers, interview.siteFacts, state.units);
 }
 
-/** The design as these questions and answers have it. */
-export function designNow<D>(interview: Interview<D>, state: State, walked?: readonly Walked[]): D {
-  const { name, currency } = state;
-  return interview.designOf(walked ?? walkNow(interview, state.answers), { name, currency });
+/** The design as a state's answers have it. */
+export function designNow<D>(interview: Interview<D>, state: State): D {
+  const { name, currency, answers, units } = state;
+  return interview.designOf(walkAll(interview.topics, answers, interview.siteFacts, units), {
+    name,
+    currency,
+  });
 }
 
 /** The question at the cursor; where it is no longer called for, or before the first event, the first unanswered one. */

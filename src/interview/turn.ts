@@ -16,7 +16,7 @@ export interface Now<D> {
 
 /** What is at hand; a question that is no longer called for takes its own mode with it. */
 export function nowOf<D>(interview: Interview<D>, state: State): Now<D> {
-  const walked = walkNow(interview, state.answers);
+  const walked = walkNow(interview, state);
   const cursor = cursorNow(walked, state.cursor);
   const id = cursor?.id ?? null;
   const mode = id === state.cursor ? state.mode : asking;

@@ -7,8 +7,18 @@
  */
 
 import type { Site, TopicId } from "../design/brief.ts";
-import type { Answer, Answers, Walked } from "./conversation.ts";
-import type { AnyValue, AskStep, RecordValue, RepeatStep, Rule, SiteFacts, Topic } from "./define.ts";
+import type { Answer, Answers, Units, Walked } from "./conversation.ts";
+import type {
+  AnyValue,
+  AskStep,
+  Question,
+  RecordValue,
+  RepeatStep,
+  Rule,
+  SiteFacts,
+  Topic,
+} from "./define.ts";
+import { questionIn, valueFor } from "./units.ts";
 import { fits, ruleValue, storedFrom } from "./value.ts";
 
 /** The option of a block's first question that ends the repetition. */
@@ -28,22 +38,46 @@ export function walk(
   topics: readonly Topic[],
   answers: Answers,
   siteFacts: (site: Site) => SiteFacts | null,
+  units: Units = "metric",
+): readonly Walked[] {
+  return walkAll(topics, answers, siteFacts, units).filter(({ isAsked }) => isAsked);
+}
+
+/** The same with the questions that are not asked, each with the stand-in that counts for it. */
+export function walkAll(
+  topics: readonly Topic[],
+  answers: Answers,
+  siteFacts: (site: Site) => SiteFacts | null,
+  units: Units,
 ): readonly Walked[] {
   const walked: Walked[] = [];
   const known: Known = { values: new Map(), site: null };
 
   /** Walks one question; its value is known afterwards whether it is asked or hidden. */
-  const ask = (topic: Topic, step: AskStep, id: string): Walked | null => {
-    const { question, rules } = step;
+  const ask = (topic: Topic, step: AskStep, id: string): Walked => {
+    const { rules } = step;
+    const question = questionIn(units, step.question);
     const isAsked = rules.when === undefined || worked(rules.when, known);
-    const { use, because } = rules.suggest === undefined ? question.unsure : worked(rules.suggest, known);
-    const standIn = { value: storedFrom(question, use), because };
-    const kept = isAsked && Object.hasOwn(answers, id) ? heldNow(answers[id]!, standIn.value, step) : null;
-    const value = kept?.value ?? standIn.value;
-    known.values.set(step.id, ruleValue(question, value));
-    if (!isAsked) return null;
-    if (value.kind === "place" && value.site !== null) known.site = siteFacts(value.site);
-    const result: Walked = { id, topic, question, answer: kept, value, standIn };
+    const { use, because } =
+      rules.suggest === undefined ? step.question.unsure : worked(rules.suggest, known);
+    const standIn = { value: valueFor(question, storedFrom(step.question, use)), because };
+    const answer =
+      isAsked && Object.hasOwn(answers, id) ? heldNow(answers[id]!, standIn.value, question) : null;
+    const value = answer?.value ?? standIn.value;
+    const own = valueFor(step.question, value);
+    const rule = ruleValue(step.question, own);
+    known.values.set(step.id, rule);
+    if (isAsked && value.kind === "place" && value.site !== null) known.site = siteFacts(value.site);
+    const result: Walked = {
+      id,
+      topic,
+      question,
+      answer,
+      value,
+      standIn,
+      own: { value: own, rule },
+      isAsked,
+    };
     walked.push(result);
     return result;
   };
@@ -54,10 +88,10 @@ export function walk(
     for (let instance = 1; isAsked && instance <= step.atMost; instance++) {
       let first: Walked | null = null;
       for (const [index, part] of step.block.entries()) {
-        const asked = ask(topic, part, instanceId(step.id, instance, part));
+        const walkedPart = ask(topic, part, instanceId(step.id, instance, part));
         if (index > 0) continue;
-        first = asked;
-        if (asked === null || known.values.get(part.id) === noMore) break;
+        first = walkedPart.isAsked ? walkedPart : null;
+        if (first === null || known.values.get(part.id) === noMore) break;
       }
       if (first === null || known.values.get(step.block[0]!.id) === noMore) break;
       records.push(recordOf(step, known));
@@ -94,9 +128,10 @@ function worked<T>(rule: Rule<T>, known: Known): T {
  * A kept answer as it holds now. An assumed one takes the present stand-in, so that revising an earlier answer and
  * revising it back leaves the same brief; one that does not fit its question is none.
  */
-function heldNow(answer: Answer, standIn: Walked["value"], step: AskStep): Answer | null {
+function heldNow(answer: Answer, standIn: Walked["value"], question: Question): Answer | null {
   if (answer.origin === "assumed") return { ...answer, value: standIn };
-  return fits(step.question, answer.value) ? answer : null;
+  const value = valueFor(question, answer.value);
+  return fits(question, value) ? { ...answer, value } : null;
 }
 
 /** The question after this one in the order of the walk; null after the last, or where the id is not walked. */

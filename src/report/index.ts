@@ -5,5 +5,5 @@ export { designJson } from "./design-json.ts";
 export type { Block, Document } from "./document.ts";
 export { html } from "./html.ts";
 export { markdown } from "./markdown.ts";
-export { plainText, wrapped } from "./plain-text.ts";
-export { postLines, postSvg } from "./post-drawing.ts";
+export { plainText } from "./plain-text.ts";
+export { postLines } from "./post-drawing.ts";

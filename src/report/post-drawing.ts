@@ -13,33 +13,47 @@ interface Shape {
   readonly height: number;
 }
 
-/** Heights above ground: the box hangs at chest height, the panel's lower edge above reach. */
-const boxBottomM = 1.1;
+/** Of a box that hangs on the mast, and of one that stands on the ground with a large bank inside. */
+const boxM = { mast: { width: 0.45, height: 0.5 }, ground: { width: 0.9, height: 0.6 } } as const;
+/** A panel is about half as wide again as it is high. */
+const panelAspect = 1.5;
+/** Clear ground between the mast's foot and what stands beside it. */
+const besideM = 0.5;
+
+function panelShape(design: Design): Shape | null {
+  const { mounting, array } = design;
+  if (array === null || array.panels === 0) return null;
+  // All of them stand side by side on one frame, leaning back by the tilt.
+  const slopeRad = ((mounting.tiltDeg ?? 45) * Math.PI) / 180;
+  const faceM = Math.sqrt(array.areaM2 / array.panels / panelAspect);
+  const width = array.areaM2 / faceM;
+  const height = Math.max(0.15, faceM * Math.sin(slopeRad));
+  const isBeside = mounting.panelMount === "ground frame";
+  const y = isBeside ? 0.5 : Math.max(0.5, mounting.panelHeightM - height / 2);
+  return { name: "panel", x: isBeside ? besideM : -width / 2, y, width, height };
+}
 
 function shapesOf(design: Design): readonly Shape[] {
-  const { mounting, array, brief, link, battery } = design;
-  const mastM = mounting.mastHeightM;
-  const shapes: Shape[] = [{ name: "mast", x: -0.04, y: 0, width: 0.08, height: mastM }];
-  if (array !== null && array.panels > 0) {
-    const slope = ((mounting.tiltDeg ?? 45) * Math.PI) / 180;
-    // A panel is about half as wide again as it is high; all of them stand side by side on one frame.
-    const faceHeightM = Math.sqrt(array.areaM2 / array.panels / 0.67);
-    const widthM = array.areaM2 / faceHeightM;
-    const heightM = Math.max(0.15, faceHeightM * Math.sin(slope));
+  const { mounting, brief, link, battery } = design;
+  const shapes: Shape[] = [{ name: "mast", x: -0.04, y: 0, width: 0.08, height: mounting.mastHeightM }];
+  const panel = panelShape(design);
+  if (panel !== null) shapes.push(panel);
+  if (battery !== null && mounting.box !== null) {
+    const { width, height } = boxM[mounting.box.stands];
+    const isBeside = mounting.box.stands === "ground";
     shapes.push({
-      name: "panel",
-      x: -widthM / 2,
-      y: Math.max(1.8, mastM - 0.9 - heightM),
-      width: widthM,
-      height: heightM,
+      name: "box",
+      x: isBeside ? -besideM - width : 0.04,
+      y: isBeside ? 0 : mounting.boxHeightM - height / 2,
+      width,
+      height,
     });
   }
-  if (battery !== null) shapes.push({ name: "box", x: 0.04, y: boxBottomM, width: 0.45, height: 0.5 });
-  for (const [i] of brief.view.scenes.entries())
+  for (const i of brief.view.scenes.keys())
     shapes.push({
       name: "camera",
       x: 0.04 + i * 0.35,
-      y: brief.mounting.cameraHeightM.value - 0.1,
+      y: mounting.cameraHeightM - 0.1,
       width: 0.3,
       height: 0.15,
     });
@@ -96,9 +110,23 @@ export function postLines(
       .trimEnd();
   });
   const seen = [...new Set(shapes.map((shape) => shape.name))].filter((name) => name !== "mast");
-  const legend = seen.map((name) => `${sign[name as keyof typeof sign]} ${name}`).join("  ");
-  const scale = `${(Math.round(topM * 10 - 2) / 10).toFixed(1)} m high`;
-  return [...lines, `${scale}  ${legend}`.slice(0, look.width)];
+  const highM = Math.max(...shapes.map((shape) => shape.y + shape.height));
+  const legend = [
+    `${highM.toFixed(1)} m high`,
+    ...seen.map((name) => `${sign[name as keyof typeof sign]} ${name}`),
+  ];
+  return [...lines, ...wrappedLegend(legend, look.width)];
+}
+
+/** What the signs mean, never broken inside one. */
+function wrappedLegend(entries: readonly string[], width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const entry of entries) {
+    const line = lines.at(-1);
+    if (line === undefined || line.length + 2 + entry.length > width) lines.push(entry);
+    else lines[lines.length - 1] = `${line}  ${entry}`;
+  }
+  return lines;
 }
 
 const fill: Readonly<Record<string, string>> = {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { briefFromAnswers, topics } from "../../flows/index.ts";
 import type { SiteFacts } from "../../src/interview/define.ts";
-import { checkFlow, type Interview, runScript, walkNow } from "../../src/interview/index.ts";
+import { checkFlow, type Interview, runScript } from "../../src/interview/index.ts";
+import { walkAll } from "../../src/interview/walk.ts";
 
 const mild: SiteFacts = {
   coldestMonthC: 4,
@@ -107,11 +108,8 @@ describe("the brief made from answers", () => {
   const briefOf = (answers: Readonly<Record<string, string>>) => {
     const interview = interviewAt(cold);
     const { state } = runScript(interview, { name: "x", currency: "GBP" }, answers);
-    return briefFromAnswers(topics, walkNow(interview, state.answers), {
-      name: "x",
-      currency: "GBP",
-      coldestMonthC: cold.coldestMonthC,
-    });
+    const walked = walkAll(topics, state.answers, interview.siteFacts, "metric");
+    return briefFromAnswers(topics, walked, { name: "x", currency: "GBP" });
   };
 
   it("is whole before anything has been answered, every value assumed and every topic open", () => {

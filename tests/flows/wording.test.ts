@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { topics } from "../../flows/index.ts";
+import { tellings, topics } from "../../flows/index.ts";
 import { unitOf, unitsOf } from "../../src/core/units/index.ts";
 import type { AskStep, Question } from "../../src/interview/define.ts";
 
@@ -86,5 +86,14 @@ describe("all topics together", () => {
       "parts",
       "money",
     ]);
+  });
+});
+
+describe("what a question is about", () => {
+  it("names a telling that exists, where it names one", () => {
+    const ids = tellings.map((telling) => telling.id);
+    const named = questions.flatMap(({ question }) => (question.shows === undefined ? [] : [question.shows]));
+    expect(named.length).toBeGreaterThan(20);
+    for (const id of named) expect(ids).toContain(id);
   });
 });

@@ -35,6 +35,7 @@ export function tinyState(name = "hill-gate"): State {
   return {
     name,
     currency: "EUR",
+    units: "metric",
     answers: {},
     cursor: questions[0].id,
     returnTo: null,

@@ -40,7 +40,12 @@ const said = (
   after: Design,
   isRevised = false,
 ): readonly unknown[] =>
-  consequences(interview(...tellings), before, after, isRevised).map((each) => {
+  consequences(
+    interview(...tellings),
+    { design: before, walked: [] },
+    { design: after, walked: [] },
+    { isRevised },
+  ).map((each) => {
     if (each.kind === "meaning") return each.text;
     if (each.kind === "finding") return `${each.isGone ? "gone: " : ""}${each.finding.says}`;
     return each.kind === "changed" ? each.rows : each;

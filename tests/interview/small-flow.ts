@@ -219,7 +219,8 @@ function numberAt(walked: readonly Walked[], id: string): number {
   return found === undefined ? 0 : (ruleValue(found.question, found.value) as number);
 }
 
-function designOf(walked: readonly Walked[]): SmallDesign {
+function designOf(all: readonly Walked[]): SmallDesign {
+  const walked = all.filter(({ isAsked }) => isAsked);
   const extra = [1, 2, 3].map(
     (n) => numberAt(walked, `loads.extra.${n}.power`) * (numberAt(walked, `loads.extra.${n}.count`) || 1),
   );

@@ -8,9 +8,9 @@ import { smallInterview, started, talk } from "../interview/small-flow.ts";
 
 const about = { name: "gate", currency: "EUR" };
 const walkedOf = (state: State) =>
-  walkNow(smallInterview, state.answers).map(({ id, answer, value }) => ({ id, answer, value }));
+  walkNow(smallInterview, state).map(({ id, answer, value }) => ({ id, answer, value }));
 const cursorOf = (state: State) => {
-  const walked = walkNow(smallInterview, state.answers);
+  const walked = walkNow(smallInterview, state);
   return walked.find(({ id }) => id === state.cursor) ?? null;
 };
 
@@ -198,7 +198,7 @@ describe("any line at all", () => {
   const isSaved = (effects: readonly Effect[]) => effects.some((effect) => effect.type === "save");
 
   function holds(state: State): void {
-    const walked = walkNow(smallInterview, state.answers);
+    const walked = walkNow(smallInterview, state);
     const cursor = walked.find(({ id }) => id === state.cursor);
     if (state.cursor === null) expect(walked.filter(({ answer }) => answer === null)).toEqual([]);
     else expect(cursor).toBeDefined();

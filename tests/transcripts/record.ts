@@ -45,7 +45,11 @@ export async function recorded(file: BriefFile): Promise<{ readonly text: string
   const lines = {
     next: async () => {
       const id = state.cursor;
-      if (id === null) return asked.has("more") ? "save" : (asked.add("more"), "more");
+      if (id === null) {
+        const isLast = asked.has("more");
+        asked.add("more");
+        return isLast ? "save" : "more";
+      }
       if (state.mode.kind === "confirming") return "yes";
       // An answer that is not taken would be given for ever.
       if (asked.has(id)) throw new Error(`${file.name}: ${id} was asked twice`);
