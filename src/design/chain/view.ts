@@ -10,8 +10,10 @@ import {
   streamMbps,
 } from "../../core/view/index.ts";
 import type { Brief, Scene } from "../brief.ts";
-import type { Notes, SceneView, View } from "../design.ts";
+import type { SceneView, View } from "../design.ts";
 import { FRAMES_PER_S, OFFERED_SENSORS, TURNING_ZOOM_MM, wantedPxPerM } from "../practice/view.ts";
+
+export { viewNotes } from "./view-notes.ts";
 
 /** For each scene the lens and the pixels that show what is asked, and what the pictures weigh. */
 export function viewStage(brief: Brief): View {
@@ -88,26 +90,3 @@ function turningView(scene: Scene): Seen {
     isWideEnough: true,
   };
 }
-
-export const viewNotes = {
-  scenes: {
-    what: "lens and pixels for each scene, what they show, and the stream they make",
-    formula:
-      "longest sold lens that spans the width; fewest pixels (1920, 2688 or 3840 across) with pixels x F / (sensor x distance) at least the density of the purpose; stream = pixels x frames x 0.12 bit",
-    inputs: ["brief.view.scenes", "brief.view.smoothness"],
-    source:
-      "densities: IEC/EN 62676-4:2014 (25, 62.5, 125, 250 px/m); bits per pixel of a busy scene in H.264: judgement from surveillance practice",
-  },
-  totalMbps: {
-    what: "all streams together",
-    formula: "sum over the scenes",
-    inputs: ["view.scenes"],
-    source: "arithmetic",
-  },
-  storageGB: {
-    what: "room for the days to be kept, as if every camera recorded day and night",
-    formula: "Mbit/s x 10.8 x days",
-    inputs: ["view.totalMbps", "brief.view.keepDays"],
-    source: "arithmetic: 1 Mbit/s for a day is 10.8 GB",
-  },
-} satisfies Notes<View>;

@@ -1,38 +1,21 @@
-import { clamp, sum } from "../../core/numerics/index.ts";
+import { clamp } from "../../core/numerics/index.ts";
 import {
-  type ConductorFamily,
-  type ConductorFit,
   classFor,
   type FuseFamily,
   fuseKind,
   interruptingAdvice,
-  pickConductor,
   pickFuse,
   poeAtDevice,
   pvCircuitCurrents,
   stringFuse,
   typicalShortCircuitA,
-  type WireRun,
 } from "../../core/wiring/index.ts";
-import type { Brief, Device } from "../brief.ts";
-import type {
-  ArraySizing,
-  Battery,
-  Climate,
-  Loads,
-  Mounting,
-  Notes,
-  PoeRun,
-  Run,
-  Wiring,
-} from "../design.ts";
+import type { Brief } from "../brief.ts";
+import type { ArraySizing, Battery, Climate, Loads, Mounting, PoeRun, Run, Wiring } from "../design.ts";
 import { GROUND_FRAME_AWAY_M } from "../practice/mounting.ts";
 import {
   BANK_LEAD_M,
   DATA_CABLE_AWG,
-  DEVICE_SUPPLY_V,
-  INRUSH_RATIO,
-  INSIDE_LEAD_M,
   MOST_DROP_FRAC,
   panelLabelFuseA,
   SLACK_M,
@@ -40,6 +23,10 @@ import {
   wireFamily,
 } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
+import { cableM, loadRuns } from "./wire-loads.ts";
+import { runOf, type Surroundings } from "./wire-run.ts";
+
+export { wiringNotes } from "./wiring-notes.ts";
 
 /** Every run with its conductor and its fuse at the source, and what reaches each PoE device. */
 export function wiringStage(
@@ -88,62 +75,6 @@ const FUSE_WORDS: Readonly<Record<FuseFamily, string>> = {
   breaker: "DC breaker",
 };
 
-interface Surroundings {
-  readonly family: ConductorFamily;
-  readonly wireTempC: number;
-}
-
-type Wanted = Pick<WireRun, "currentA" | "lengthM" | "systemV" | "maxDropFrac"> & {
-  readonly name: string;
-  readonly from: string;
-  readonly to: string;
-  readonly continuousCurrentA?: number;
-  /** Fuse at the source, or why there is none. */
-  readonly fuse: FuseFamily | { readonly none: string };
-  readonly fuseReason?: string;
-};
-
-function runOf(ctx: Surroundings, wanted: Wanted): Run {
-  const { name, from, to, fuse, fuseReason, ...electrical } = wanted;
-  const fuseFamily = typeof fuse === "string" ? fuse : undefined;
-  const pickIn = (family: ConductorFamily) => {
-    const pick = pickConductor({
-      ...electrical,
-      family,
-      ambientTempC: ctx.wireTempC,
-      conductorTempC: ctx.wireTempC,
-      ...(fuseFamily ? { fuseFamily } : {}),
-    });
-    return pick.kind === "picked"
-      ? { fit: pick as ConductorFit, decidedBy: pick.decidedBy[0], isEnough: true }
-      : { fit: pick.thickest, decidedBy: pick.thickest.failsOn[0], isEnough: false };
-  };
-  const metric = pickIn("mm2");
-  const american = pickIn("awg");
-  const used = ctx.family === "mm2" ? metric : american;
-  const rating = used.fit.fuse?.kind === "picked" ? used.fit.fuse.ratingA : null;
-  return {
-    name,
-    from,
-    to,
-    currentA: wanted.currentA,
-    lengthM: wanted.lengthM,
-    systemV: wanted.systemV,
-    areaMm2: metric.fit.conductor.areaMm2,
-    awg: american.fit.conductor.name,
-    dropV: used.fit.dropV,
-    dropFrac: used.fit.dropFrac,
-    maxDropFrac: wanted.maxDropFrac,
-    isEnough: used.isEnough,
-    decidedBy: used.decidedBy === "voltage-drop" ? "voltage drop" : (used.decidedBy ?? "smallest sold"),
-    fuseA: rating,
-    fuseReason:
-      typeof fuse === "string"
-        ? (fuseReason ?? "at the source, so that it protects the whole wire")
-        : fuse.none,
-  };
-}
-
 function panelsToController(
   ctx: Surroundings,
   given: { readonly array: ArraySizing; readonly mounting: Mounting },
@@ -185,111 +116,6 @@ function controllerToBank(
     fuse: mainFuse,
     fuseReason: "at the battery's positive terminal, because a short there has the whole bank behind it",
   });
-}
-
-/** Bank to bus, bus to switch and converter, converter to each DC device. */
-function loadRuns(
-  ctx: Surroundings,
-  given: {
-    readonly brief: Brief;
-    readonly loads: Loads;
-    readonly battery: Battery;
-    readonly mounting: Mounting;
-    readonly mainFuse: FuseFamily;
-  },
-): readonly Run[] {
-  const { brief, loads, battery, mounting, mainFuse } = given;
-  // current is greatest when the bank is about to be cut off
-  const lowestV = battery.lowVoltageDisconnectV;
-  const draws = drawsOf(brief);
-  const peakA = (through: "switch" | "converter" | "direct") =>
-    sum(
-      draws
-        .filter((drawn) => (drawn.device ? feedOf(drawn.device, brief) === through : drawn.kind === through))
-        .map((drawn) => drawn.peakW),
-    ) / lowestV;
-  const onBus = {
-    from: "load bus",
-    lengthM: INSIDE_LEAD_M,
-    systemV: battery.bankNominalV,
-    maxDropFrac: MOST_DROP_FRAC.load / 3,
-    fuse: busFuse(battery),
-    fuseReason: "at the bus, so that one faulty load does not take the others down",
-  } as const;
-  const runs: Run[] = [
-    runOf(ctx, {
-      name: "Battery to load bus",
-      from: "battery",
-      to: "load bus",
-      ...surge(loads.peakW / lowestV),
-      lengthM: BANK_LEAD_M,
-      systemV: battery.bankNominalV,
-      maxDropFrac: MOST_DROP_FRAC.load / 3,
-      fuse: mainFuse,
-      fuseReason: "at the battery's positive terminal, because a short there has the whole bank behind it",
-    }),
-  ];
-  if (draws.some(({ kind }) => kind === "switch")) {
-    runs.push(
-      runOf(ctx, {
-        ...onBus,
-        name: "Load bus to PoE switch",
-        to: "step-up and PoE switch",
-        ...surge(peakA("switch")),
-      }),
-    );
-  }
-  if (draws.some(({ kind }) => kind === "converter")) {
-    runs.push(
-      runOf(ctx, {
-        ...onBus,
-        name: "Load bus to DC converter",
-        to: "DC converter",
-        ...surge(peakA("converter")),
-      }),
-    );
-  }
-  for (const drawn of draws) {
-    if (!drawn.device) continue;
-    const feed = feedOf(drawn.device, brief);
-    if (feed === "switch") continue;
-    const supplyV = feed === "converter" ? DEVICE_SUPPLY_V : battery.bankNominalV;
-    runs.push(
-      runOf(ctx, {
-        name: `Feed of ${drawn.name}`,
-        from: feed === "converter" ? "DC converter" : "load bus",
-        to: drawn.name,
-        ...surge(drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV)),
-        lengthM: cableM(drawn.device, mounting),
-        systemV: supplyV,
-        maxDropFrac: MOST_DROP_FRAC.load,
-        fuse: busFuse(battery),
-        fuseReason: "at the bus, so that one faulty load does not take the others down",
-      }),
-    );
-  }
-  return runs;
-}
-
-/** A load's current, and what its fuse must let pass. */
-function surge(currentA: number): { readonly currentA: number; readonly continuousCurrentA: number } {
-  return { currentA, continuousCurrentA: INRUSH_RATIO * currentA };
-}
-
-/** Blade fuses end at 32 V: a 48 V bus needs breakers made for it. */
-function busFuse(battery: Battery): FuseFamily {
-  return battery.absorptionV * 1.1 <= fuseKind("blade").maxDcV ? "blade" : "class-t";
-}
-
-/** From the box up or down to the device: cameras and radios at their heights, everything else beside the box. */
-function cableM(device: Device, mounting: Mounting): number {
-  const heightM =
-    device.kind === "camera"
-      ? mounting.cameraHeightM
-      : device.kind === "radio" || device.kind === "cellular router"
-        ? mounting.radioHeightM
-        : mounting.boxHeightM;
-  return Math.abs(heightM - mounting.boxHeightM) + SLACK_M;
 }
 
 function poeRunsOf(
@@ -350,63 +176,3 @@ function blockFuseOf(given: {
   });
   return pick.kind === "picked" ? pick.ratingA : null;
 }
-
-export const wiringNotes = {
-  runs: {
-    what: "each run: current, length, conductor, drop, fuse at its source",
-    formula:
-      "thinnest sold conductor with ampacity at 15 K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: 2 x their peak, for switching on), drop 2 x length x current x ohm per m within 2 % (panels), 1 % (bank), 1 % + 1 % + 3 % (to bus, on bus, to a device); fuse 1.25 x current up to the conductor's limit; lengths from the heights + 1 m",
-    inputs: [
-      "array.maxPowerA",
-      "array.shortCircuitA",
-      "array.chargeCurrentA",
-      "loads.peakW",
-      "battery.lowVoltageDisconnectV",
-      "mounting.panelHeightM",
-      "mounting.cameraHeightM",
-      "mounting.radioHeightM",
-      "mounting.boxHeightM",
-      "climate.designHotTempC",
-    ],
-    source:
-      "NEC 690.8, 310.16, 240.4(D) and chapter 9 table 8; IEC 60228 and 60364-5-52; drop limits common practice, no source; lengths judgement",
-  },
-  poeRuns: {
-    what: "each PoE device: its class, and voltage and loss at its end of the data cable",
-    formula:
-      "weakest class that powers it by night; V at the device from P = I (V - I R) at the class's lowest source voltage",
-    inputs: ["brief.loads.devices", "mounting.cameraHeightM", "mounting.radioHeightM", "mounting.boxHeightM"],
-    source: "IEEE 802.3-2018 clauses 33 and 145; 9.38 ohm per 100 m of 24 AWG: TIA-568 (from memory)",
-  },
-  shortCircuitA: {
-    what: "current that a dead short draws from the bank",
-    formula: "40 A per Ah of lead-acid, 64 A per Ah of lithium iron phosphate; high on purpose",
-    inputs: ["battery.bankAh", "battery.chemistry"],
-    source: "IEEE 946 (from memory); the maker's internal resistance goes first",
-  },
-  mainFuseKind: {
-    what: "kind of fuse at the battery",
-    formula: "weakest kind that breaks the short; class T above 100 Ah of lead or 50 Ah of lithium",
-    inputs: ["wiring.shortCircuitA", "battery.bankAh"],
-    source: "common practice, no source; Sandia suggested practices: 20 kA for banks up to 1000 Ah",
-  },
-  mainFuseInterruptA: {
-    what: "current that a fuse of that kind commonly breaks safely",
-    formula: "by kind",
-    inputs: ["wiring.mainFuseKind"],
-    source: "usual ratings from memory; the fuse's own marking counts",
-  },
-  stringFuseA: {
-    what: "fuse in each string of panels; none where the others cannot harm one",
-    formula:
-      "needed if (strings - 1) x 1.25 x short-circuit current exceeds the panel's label; 1.5625 x to 2.4 x short-circuit current",
-    inputs: ["array.inParallel", "array.shortCircuitA"],
-    source: "NEC 690.9, IEC 62548 clause 6.5 (from memory); label of usual panels from memory",
-  },
-  blockFuseA: {
-    what: "fuse at each string of blocks where there are several",
-    formula: "1.25 x twice the string's share of the largest current, next size",
-    inputs: ["battery.inParallel", "loads.peakW", "array.chargeCurrentA"],
-    source: "common practice, no source",
-  },
-} satisfies Notes<Wiring>;

@@ -1,0 +1,281 @@
+import type { Battery, Notes } from "../design.ts";
+
+const IEEE_1013 = "IEEE 1013-2007 (clauses read in the contents, values from memory)";
+
+export const batteryNotes = {
+  chemistry: {
+    what: "kind of battery",
+    formula:
+      "as named or owned; else AGM where the coldest month or the coldest hour lies below 0 degrees C, LiFePO4 elsewhere",
+    inputs: [
+      "brief.power.chemistry",
+      "brief.parts.battery",
+      "climate.meanTempCByMonth",
+      "climate.designColdTempC",
+    ],
+    source: "common practice, no source; no charging of lithium below 0 degrees C: maker's limits",
+  },
+  chemistryReason: {
+    what: "why that kind",
+    formula: "as above, in words",
+    inputs: ["battery.chemistry"],
+    source: "as above",
+  },
+  bankV: {
+    what: "voltage of the bank",
+    formula:
+      "as named; else 12 V up to 200 W of panel (20 A of charge) and while four strings of liftable blocks do, 24 V up to 1400 W, 48 V beyond; an owned block's where it is higher",
+    inputs: [
+      "brief.power.bankV",
+      "brief.parts.battery",
+      "loads.dailyWhByMonth",
+      "sun.poaDailyKWhPerM2ByMonth",
+    ],
+    source: "common practice, no source",
+  },
+  bankVReason: {
+    what: "why that voltage",
+    formula: "as above, in words",
+    inputs: ["battery.bankV"],
+    source: "as above",
+  },
+  bankNominalV: {
+    what: "voltage that the blocks make in series",
+    formula: "12 V for each lead-acid block, 12.8 V for each block of four lithium iron phosphate cells",
+    inputs: ["battery.bankV", "battery.chemistry"],
+    source: "definition",
+  },
+  autonomyDays: {
+    what: "days that the bank carries the post without any sun",
+    formula:
+      "days asked; else the larger of two fits to the Sandia curves (95 % and 99 %, sun hours held at 1.5 and more), straight over the logarithm of the hours a year in the dark; at least 3, 5, 7 days; 99 %: at most 10 where 3 kWh/m2 fall, rising to the fit at 1.5; 99.9 %: 1.5 times that; not shorter than a visit takes (14 at most); where dark months are bridged, 0.8 of the polar station table's rated days",
+    inputs: [
+      "brief.autonomy.consequence",
+      "brief.autonomy.askedDays",
+      "brief.autonomy.askedDarkHours",
+      "brief.autonomy.visitDays",
+      "sun.poaDailyKWhPerM2ByMonth",
+      "sun.designMonth",
+      "brief.place.site",
+    ],
+    source:
+      "fits: Masters, Renewable and Efficient Electric Power Systems ch. 9, and Messenger and Ventre, Photovoltaic Systems Engineering (both from memory); polar table: UNAVCO article 190 (2007); bounds and interpolation: judgement",
+  },
+  autonomyReason: {
+    what: "why that many days",
+    formula: "as above, in words",
+    inputs: ["battery.autonomyDays"],
+    source: "as above",
+  },
+  bridgesDarkMonths: {
+    what: "whether months without sun are carried from the bank",
+    formula: "a month that is asked for has less than 0.1 kWh/m2 a day on the panel",
+    inputs: ["sun.poaDailyKWhPerM2ByMonth", "brief.hours.runsInMonth"],
+    source: "judgement, no source",
+  },
+  dailyAh: {
+    what: "charge that a day takes from the bank in the month of greatest demand",
+    formula: "daily Wh / nominal V",
+    inputs: ["loads.largestDailyWh", "battery.bankNominalV"],
+    source: IEEE_1013,
+  },
+  permittedDodFrac: {
+    what: "how far the bank may be emptied in the longest dull spell",
+    formula: "0.8, and for lead-acid not beyond what frost allows; 0.2 at least",
+    inputs: ["battery.chemistry", "battery.frostSafeDodFrac"],
+    source: `${IEEE_1013}; frost: US Army TM 5-3820-256-24-4 table 2`,
+  },
+  permittedDodReason: {
+    what: "why that far",
+    formula: "as above, in words",
+    inputs: ["battery.permittedDodFrac"],
+    source: "as above",
+  },
+  frostSafeDodFrac: {
+    what: "deepest discharge at which the acid stays liquid in the coldest hour of a usual year",
+    formula: "1 - state of charge that freezes 5 K below the bank, which stays 5 K above the coldest hour",
+    inputs: ["climate.designColdTempC", "battery.chemistry"],
+    source:
+      "US Army TM 5-3820-256-24-4 table 2; both 5 K: judgement (a boxed bank follows the mean of the day)",
+  },
+  permittedDailyDodFrac: {
+    what: "how far an ordinary day may empty the bank",
+    formula: "0.2 lead-acid, 0.8 lithium iron phosphate",
+    inputs: ["battery.chemistry"],
+    source: IEEE_1013,
+  },
+  temperatureC: {
+    what: "temperature of the bank in its box in the coldest spell",
+    formula: "mean of the coldest month (a box without heating follows the air within a day)",
+    inputs: ["climate.meanTempCByMonth"],
+    source: "common practice, no source",
+  },
+  capacityAtTemperatureFrac: {
+    what: "share of the rated capacity that is left at that temperature",
+    formula: "curve by chemistry, at the rate of the days of autonomy",
+    inputs: ["battery.temperatureC", "battery.chemistry", "battery.autonomyDays"],
+    source: "IEEE 485 table 1 (from memory) for fast rates, common practice for slow ones; cautious ends",
+  },
+  unadjustedAh: {
+    what: "charge for all days of autonomy",
+    formula: "daily Ah x days",
+    inputs: ["battery.dailyAh", "battery.autonomyDays"],
+    source: "IEEE 1013-2007 clause 6.1",
+  },
+  forDepthAh: {
+    what: "capacity so that the dull spell stays within the permitted depth",
+    formula: "unadjusted Ah / permitted depth",
+    inputs: ["battery.unadjustedAh", "battery.permittedDodFrac"],
+    source: "IEEE 1013-2007 clause 6.3",
+  },
+  forDailyDepthAh: {
+    what: "capacity so that an ordinary day stays within its depth",
+    formula: "daily Ah / permitted daily depth",
+    inputs: ["battery.dailyAh", "battery.permittedDailyDodFrac"],
+    source: "IEEE 1013-2007 clause 6.3",
+  },
+  forEndOfLifeAh: {
+    what: "capacity so that the aged bank still carries the dull spell",
+    formula: "unadjusted Ah / 0.8",
+    inputs: ["battery.unadjustedAh"],
+    source: "IEEE 1013-2007 clause 6.3",
+  },
+  marginFrac: {
+    what: "margin on the governing capacity",
+    formula: "0.10",
+    inputs: [],
+    source: "IEEE 1013, lower end of 10 to 25 % (from memory)",
+  },
+  governing: {
+    what: "which of the three capacities is largest and so decides",
+    formula: "maximum, not product",
+    inputs: ["battery.forDepthAh", "battery.forDailyDepthAh", "battery.forEndOfLifeAh"],
+    source: "IEEE 1013-2007 clause 6.3",
+  },
+  requiredAh: {
+    what: "rated capacity to buy",
+    formula: "largest of the three / share left in the cold x 1.10",
+    inputs: [
+      "battery.forDepthAh",
+      "battery.forDailyDepthAh",
+      "battery.forEndOfLifeAh",
+      "battery.capacityAtTemperatureFrac",
+      "battery.marginFrac",
+    ],
+    source: "IEEE 1013-2007 clause 6.3",
+  },
+  functionalHourRateH: {
+    what: "discharge time at which the block's capacity should be read on its sheet",
+    formula: "required Ah / largest lasting current",
+    inputs: ["battery.requiredAh", "loads.batteryWByMonthAndHour"],
+    source: "IEEE 1013-2007 clause 6.4",
+  },
+  blockAh: {
+    what: "capacity of one block",
+    formula: "sold size with the fewest strings, then the least beyond what is needed",
+    inputs: ["battery.requiredAh", "brief.power.heaviestBlockKg", "brief.parts.battery"],
+    source: "IEEE 1013-2007 clauses 7 and 8.2; sold sizes from memory",
+  },
+  blockV: {
+    what: "nominal voltage of one block",
+    formula: "12 V lead-acid, 12.8 V lithium iron phosphate, or the owned block's",
+    inputs: ["battery.chemistry", "brief.parts.battery"],
+    source: "sold sizes from memory",
+  },
+  blockKg: {
+    what: "weight of one block",
+    formula: "of the sold size; an owned one's by its energy",
+    inputs: ["battery.blockAh"],
+    source: "sold sizes from memory",
+  },
+  inSeries: {
+    what: "blocks in series",
+    formula: "bank V / block V",
+    inputs: ["battery.bankV", "battery.blockV"],
+    source: "IEEE 1013-2007 clause 7",
+  },
+  inParallel: {
+    what: "strings in parallel",
+    formula: "required Ah / block Ah, rounded up; 4 at most where some block allows it",
+    inputs: ["battery.requiredAh", "battery.blockAh"],
+    source: "IEEE 1013-2007 clause 8.2 (number from memory)",
+  },
+  blocks: {
+    what: "blocks in all",
+    formula: "series x parallel",
+    inputs: ["battery.inSeries", "battery.inParallel"],
+    source: "arithmetic",
+  },
+  layoutReason: {
+    what: "why these blocks",
+    formula: "as above, in words",
+    inputs: ["battery.blockAh"],
+    source: "as above",
+  },
+  isHeavierThanAsked: {
+    what: "whether a block is heavier than one person was to lift",
+    formula: "block kg > kg asked, taken only where lighter ones would need more than four strings",
+    inputs: ["battery.blockKg", "brief.power.heaviestBlockKg"],
+    source: "judgement, no source",
+  },
+  bankAh: {
+    what: "capacity of the whole bank",
+    formula: "strings x block Ah",
+    inputs: ["battery.inParallel", "battery.blockAh"],
+    source: "arithmetic",
+  },
+  bankKg: {
+    what: "weight of the whole bank",
+    formula: "blocks x block kg",
+    inputs: ["battery.blocks", "battery.blockKg"],
+    source: "arithmetic",
+  },
+  usableWh: {
+    what: "energy that the new bank gives in the coldest month down to the permitted depth",
+    formula: "bank Ah x nominal V x permitted depth x share left in the cold",
+    inputs: [
+      "battery.bankAh",
+      "battery.bankNominalV",
+      "battery.permittedDodFrac",
+      "battery.capacityAtTemperatureFrac",
+    ],
+    source: "arithmetic",
+  },
+  absorptionV: {
+    what: "absorption setting at 25 degrees C",
+    formula: "2.40 V a lead-acid cell, 3.55 V a lithium iron phosphate cell",
+    inputs: ["battery.chemistry", "battery.bankNominalV"],
+    source: "from memory; the maker's sheet goes first",
+  },
+  floatV: {
+    what: "float setting at 25 degrees C",
+    formula: "2.27 V a lead-acid cell, 3.375 V a lithium iron phosphate cell",
+    inputs: ["battery.chemistry", "battery.bankNominalV"],
+    source: "from memory; the maker's sheet goes first",
+  },
+  lowVoltageDisconnectV: {
+    what: "voltage at which the loads are cut off",
+    formula:
+      "1.93 V a lead-acid cell, 3.0 V a lithium iron phosphate cell; where frost allows less depth, the rest voltage of that state of charge",
+    inputs: ["battery.chemistry", "battery.bankNominalV", "battery.permittedDodFrac"],
+    source: "from memory; the maker's sheet goes first",
+  },
+  reconnectV: {
+    what: "voltage at which the loads come back",
+    formula: "2.10 V a lead-acid cell, 3.28 V a lithium iron phosphate cell",
+    inputs: ["battery.chemistry", "battery.bankNominalV"],
+    source: "common practice, no source",
+  },
+  compensationVPerK: {
+    what: "shift of the charge voltages with temperature, whole bank",
+    formula: "-4 mV per K and lead-acid cell; none for lithium iron phosphate",
+    inputs: ["battery.chemistry", "battery.bankNominalV"],
+    source: "from memory; the maker's sheet goes first",
+  },
+  needsWarmth: {
+    what: "whether the bank meets frost in which it must not be charged",
+    formula: "lithium iron phosphate and coldest hour below 0 degrees C",
+    inputs: ["battery.chemistry", "climate.designColdTempC"],
+    source: "maker's limits of charging temperature",
+  },
+} satisfies Notes<Battery>;

@@ -1,0 +1,59 @@
+import type { Loads, Notes } from "../design.ts";
+
+const DEVICES = ["brief.loads.devices", "brief.hours.runsInMonth", "brief.view.night"] as const;
+const OWN_DRAWS =
+  "converter and step-up 88 %, switch 3 W, regulator 0.5 W idle, controller 0.5 W: common practice from memory; wire 98 %: Sandia SAND87-7023 worksheet default, from memory";
+
+export const loadsNotes = {
+  lines: {
+    what: "what each device, and each part that serves them, takes from the battery on a day of the design month",
+    formula:
+      "(day W x hours in the light + night W x hours in the dark) / (0.88 converter or step-up) / (0.98 wire)",
+    inputs: [...DEVICES, "brief.parts.radio", "sun.designMonth", "sun.daylightHByMonth"],
+    source: OWN_DRAWS,
+  },
+  batteryWByMonthAndHour: {
+    what: "mean power from the battery in each solar hour of the mean day of each month",
+    formula:
+      "sum over devices of running share of the hour x power; in months without the camera only the controller draws",
+    inputs: [...DEVICES, "sun.daylightHByMonth", "sun.clockMinusSolarH"],
+    source: OWN_DRAWS,
+  },
+  dailyWhByMonth: {
+    what: "energy from the battery on the mean day of each month",
+    formula: "sum of the 24 hours",
+    inputs: ["loads.batteryWByMonthAndHour"],
+    source: "arithmetic",
+  },
+  designDailyWh: {
+    what: "energy from the battery on a day of the design month",
+    formula: "sum of the lines",
+    inputs: ["loads.lines"],
+    source: "arithmetic",
+  },
+  largestDailyWh: {
+    what: "energy from the battery on a day of the month that asks for most",
+    formula: "largest of the twelve months",
+    inputs: ["loads.dailyWhByMonth"],
+    source: "IEEE 1013 sizes by the heaviest load of the year (from memory)",
+  },
+  peakW: {
+    what: "power from the battery for a moment, when everything runs and starts at once in the dark",
+    formula:
+      "sum of night W x peak ratio / efficiencies; ratio 2.2 for a turning camera, 2.4 for a cellular router, else 1.2",
+    inputs: ["brief.loads.devices", "brief.view.scenes"],
+    source: "peak ratios from memory of usual data sheets",
+  },
+  longestNightH: {
+    what: "length of the longest night, by mean days of months",
+    formula: "24 - shortest day",
+    inputs: ["sun.daylightHByMonth"],
+    source: "arithmetic",
+  },
+  nightShareFrac: {
+    what: "share of the design month's energy that is drawn in the dark",
+    formula: "energy drawn between sunset and sunrise / energy of the day",
+    inputs: ["loads.lines", "sun.daylightHByMonth"],
+    source: "arithmetic",
+  },
+} satisfies Notes<Loads>;

@@ -1,0 +1,119 @@
+import { sum } from "../../core/numerics/index.ts";
+import type { Brief } from "../brief.ts";
+import { BANK_SPAN_V_BY_BANK_V } from "../practice/loads.ts";
+import * as prices from "../practice/prices.ts";
+import { COMMON_PORT_CLASS } from "../practice/wiring.ts";
+import { drawsOf, feedOf } from "./demand.ts";
+import { type Draft, times, type Worked } from "./part-draft.ts";
+import { fixed, plain } from "./words.ts";
+
+export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
+  const { view, link, wiring, battery, climate } = worked;
+  const draws = drawsOf(brief);
+  const onSwitch = draws.filter(({ device }) => device && feedOf(device, brief) === "switch");
+  const bankV = battery?.bankV;
+  const spanV = bankV === 12 || bankV === 24 || bankV === 48 ? BANK_SPAN_V_BY_BANK_V[bankV] : null;
+  const supply = spanV
+    ? `input ${fixed(spanV[0], 0)} to ${fixed(spanV[1], 0)} V`
+    : "input to suit the battery";
+  const outdoors = climate
+    ? `for ${fixed(climate.designColdTempC, 0)} to ${fixed(climate.designHotTempC, 0)} °C, IP66`
+    : "for the cold and heat of the place, IP66";
+  const highestClass = Math.max(
+    COMMON_PORT_CLASS,
+    ...(wiring?.poeRuns.map(({ poeClass }) => poeClass) ?? []),
+  );
+  const parts: Draft[] = view.scenes.map((scene, i) => ({
+    id: `camera.${i + 1}`,
+    name: brief.view.scenes[i]?.kind.value === "turning" ? "Turning camera" : "Fixed camera",
+    quantity: 1,
+    unit: "",
+    specification: [
+      scene.name,
+      `at least ${scene.pixelsAcross} x ${scene.pixelsDown} pixels, lens ${plain(scene.focalLengthMm)} mm`,
+      `PoE to IEEE 802.3, at most ${plain(draws.filter(({ kind }) => kind === "camera")[i]?.nightW ?? 13)} W by night`,
+      outdoors,
+    ],
+    price: brief.view.scenes[i]?.kind.value === "turning" ? prices.TURNING_CAMERA : prices.FIXED_CAMERA,
+    because: ["view", "loads"],
+  }));
+  if (link?.radio) {
+    const radio = link.radio;
+    parts.push({
+      id: "radio",
+      name: "Point-to-point radios, a pair",
+      quantity: 1,
+      unit: "pair",
+      specification: [
+        `${radio.bandName}, antenna ${plain(radio.antennaGainDbi)} dBi each, set to at most ${fixed(radio.txPowerDbm, 0)} dBm (${fixed(radio.maxEirpDbm, 0)} dBm radiated is the limit assumed)`,
+        `receives ${fixed(radio.sensitivityDbm, 0)} dBm or better at ${fixed(radio.phyMbps, 0)} Mbit/s in ${radio.channelWidthMHz} MHz`,
+        radio.needsRadarCheck ? "with radar detection (DFS)" : "no radar detection needed in this band",
+        `PoE to IEEE 802.3 at the post, ${outdoors}`,
+      ],
+      price: prices.RADIO_PAIR,
+      because: ["link"],
+      isOwned: brief.parts.radio !== null,
+    });
+  }
+  for (const { device } of draws) {
+    if (!device || device.kind === "camera" || device.kind === "radio") continue;
+    parts.push({
+      id: `device.${brief.loads.devices.indexOf(device) + 1}`,
+      name: device.name,
+      quantity: 1,
+      unit: "",
+      specification: [
+        `at most ${plain(Math.max(device.dayW.value, device.dayW.value + device.nightExtraW.value))} W`,
+        device.feed === "poe" ? "PoE to IEEE 802.3" : "12 V DC",
+        ...(device.kind === "cellular router" && link
+          ? [`a plan for about ${fixed(link.monthlyGB, 0)} GB a month if every picture is sent`]
+          : []),
+      ],
+      price:
+        device.kind === "cellular router"
+          ? prices.CELLULAR_ROUTER
+          : device.kind === "recorder"
+            ? prices.RECORDER
+            : prices.OTHER_DEVICE,
+      because: ["loads"],
+    });
+  }
+  if (onSwitch.length > 0) {
+    parts.push({
+      id: "switch",
+      name: "PoE switch for a battery (with its own step-up, or a step-up before it)",
+      quantity: 1,
+      unit: "",
+      specification: [
+        `at least ${onSwitch.length + (link?.carrier === "cable" ? 1 : 0)} ports to IEEE 802.3, class ${highestClass} each`,
+        supply,
+        `at least ${fixed(sum(onSwitch.map(({ dayW, nightW }) => Math.max(dayW, nightW))) * 1.2, 0)} W for all ports together`,
+      ],
+      price: prices.POE_SWITCH,
+      because: ["loads", "wiring"],
+    });
+  }
+  if (draws.some(({ kind }) => kind === "converter")) {
+    parts.push({
+      id: "converter",
+      name: "Regulated DC converter, 12 V out",
+      quantity: 1,
+      unit: "",
+      specification: [supply, "at most 0.5 W when idle"],
+      price: prices.CONVERTER,
+      because: ["loads"],
+    });
+  }
+  if (view.storageGB > 0) {
+    parts.push({
+      id: "storage",
+      name: "Storage for the recordings",
+      quantity: 1,
+      unit: "",
+      specification: [`at least ${fixed(view.storageGB, 0)} GB, made for constant writing`],
+      price: times(prices.STORAGE_PER_TB, Math.max(1, view.storageGB / 1000)),
+      because: ["view"],
+    });
+  }
+  return parts;
+}

@@ -1,0 +1,143 @@
+import { sum } from "../../core/numerics/index.ts";
+import type { Brief } from "../brief.ts";
+import * as prices from "../practice/prices.ts";
+import { feedOf } from "./demand.ts";
+import type { Draft, Worked } from "./part-draft.ts";
+import { fixed, plain } from "./words.ts";
+
+export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
+  const { wiring, battery, link } = worked;
+  const parts: Draft[] = [];
+  if (wiring && battery) {
+    const bySize = new Map<string, { areaMm2: number; lengthM: number; names: string[] }>();
+    for (const run of wiring.runs) {
+      const size = `${plain(run.areaMm2)} mm2 (${run.awg})`;
+      const found = bySize.get(size) ?? { areaMm2: run.areaMm2, lengthM: 0, names: [] };
+      bySize.set(size, {
+        areaMm2: run.areaMm2,
+        lengthM: found.lengthM + 2 * run.lengthM,
+        names: [...found.names, run.name],
+      });
+    }
+    for (const [size, { areaMm2, lengthM, names }] of bySize) {
+      parts.push({
+        id: `wire.${plain(areaMm2)}.${parts.length + 1}`,
+        name: `Copper wire ${size}, fit for outdoors`,
+        quantity: Math.ceil(lengthM),
+        unit: "m",
+        specification: ["both conductors counted", ...names],
+        price: prices.wirePerM(areaMm2),
+        because: ["wiring"],
+      });
+    }
+    const mainRuns = wiring.runs.filter(({ from, to }) => from === "battery" || to === "battery");
+    parts.push({
+      id: "fuse.main",
+      name: `${capital(wiring.mainFuseKind)} with holder, at the battery`,
+      quantity: mainRuns.length,
+      unit: "",
+      specification: [
+        mainRuns
+          .map(({ name, fuseA }) => `${name}: ${fuseA === null ? "none fits" : `${plain(fuseA)} A`}`)
+          .join("; "),
+        `for direct current at ${fixed(battery.absorptionV * 1.1, 0)} V or more, interrupting at least ${fixed(Math.min(wiring.shortCircuitA, wiring.mainFuseInterruptA), 0)} A`,
+      ],
+      price: prices.MAIN_FUSE,
+      because: ["wiring"],
+    });
+    const busRuns = wiring.runs.filter(
+      ({ fuseA, from, to }) => fuseA !== null && from !== "battery" && to !== "battery",
+    );
+    parts.push({
+      id: "fuse.bus",
+      name: "Fuses for the load bus, with block",
+      quantity: busRuns.length,
+      unit: "",
+      specification: busRuns.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
+      price: prices.SMALL_FUSE,
+      because: ["wiring"],
+    });
+    if (wiring.stringFuseA !== null && worked.array) {
+      parts.push({
+        id: "fuse.string",
+        name: "gPV fuse with holder, in each string of panels",
+        quantity: worked.array.inParallel,
+        unit: "",
+        specification: [
+          `${plain(wiring.stringFuseA)} A, at least ${fixed(worked.array.coldOpenCircuitV, 0)} V DC`,
+        ],
+        price: prices.STRING_FUSE,
+        because: ["wiring"],
+      });
+    }
+    if (wiring.blockFuseA !== null) {
+      parts.push({
+        id: "fuse.block",
+        name: `${capital(wiring.mainFuseKind)} with holder, at each string of blocks`,
+        quantity: battery.inParallel,
+        unit: "",
+        specification: [`${plain(wiring.blockFuseA)} A`],
+        price: prices.MAIN_FUSE,
+        because: ["wiring", "battery"],
+      });
+    }
+    const dataM = sum(wiring.poeRuns.map(({ lengthM }) => lengthM + 1));
+    parts.push({
+      id: "dataCable",
+      name: "Data cable, outdoor, solid bare copper",
+      quantity: Math.ceil(dataM),
+      unit: "m",
+      specification: ["category 5e or better, ultraviolet-proof jacket"],
+      price: prices.DATA_CABLE_PER_M,
+      because: ["wiring", "mounting"],
+    });
+    if (wiring.runs[0]!.lengthM > 10) {
+      parts.push({
+        id: "surge.dc",
+        name: "Surge protector for the panel's input (DC)",
+        quantity: 1,
+        unit: "",
+        specification: [`IEC 61643-31, above ${fixed(worked.array?.coldOpenCircuitV ?? 0, 0)} V`],
+        price: prices.DC_SURGE,
+        because: ["wiring"],
+      });
+    }
+  }
+  if (link?.carrier === "cable") {
+    parts.push({
+      id: "homeCable",
+      name: "Data cable to the building, for burial or in pipe",
+      quantity: Math.ceil(brief.link.distanceM.value + 5),
+      unit: "m",
+      specification: ["solid bare copper, water-blocked"],
+      price: prices.DATA_CABLE_PER_M,
+      because: ["link"],
+    });
+  }
+  const outsideRuns = brief.loads.devices.filter((device) => feedOf(device, brief) === "switch").length;
+  parts.push(
+    {
+      id: "surge.data",
+      name: "Surge protector for data lines, PoE-rated",
+      quantity: outsideRuns + (link ? 1 : 0),
+      unit: "",
+      specification: ["where each data line enters the box, and one at the far building"],
+      price: prices.DATA_SURGE,
+      because: ["wiring", "link"],
+    },
+    {
+      id: "glands",
+      name: "Cable glands, ferrules, lugs, ties, sealant",
+      quantity: 1,
+      unit: "set",
+      specification: ["glands for each cable's diameter, all entries from below"],
+      price: prices.GLANDS,
+      because: ["wiring"],
+    },
+  );
+  return parts;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

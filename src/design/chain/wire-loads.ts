@@ -1,0 +1,119 @@
+import { sum } from "../../core/numerics/index.ts";
+import { type FuseFamily, fuseKind } from "../../core/wiring/index.ts";
+import type { Brief, Device } from "../brief.ts";
+import type { Battery, Loads, Mounting, Run } from "../design.ts";
+import {
+  BANK_LEAD_M,
+  DEVICE_SUPPLY_V,
+  INRUSH_RATIO,
+  INSIDE_LEAD_M,
+  MOST_DROP_FRAC,
+  SLACK_M,
+} from "../practice/wiring.ts";
+import { drawsOf, feedOf } from "./demand.ts";
+import { runOf, type Surroundings } from "./wire-run.ts";
+
+/** Bank to bus, bus to switch and converter, converter to each DC device. */
+export function loadRuns(
+  ctx: Surroundings,
+  given: {
+    readonly brief: Brief;
+    readonly loads: Loads;
+    readonly battery: Battery;
+    readonly mounting: Mounting;
+    readonly mainFuse: FuseFamily;
+  },
+): readonly Run[] {
+  const { brief, loads, battery, mounting, mainFuse } = given;
+  // current is greatest when the bank is about to be cut off
+  const lowestV = battery.lowVoltageDisconnectV;
+  const draws = drawsOf(brief);
+  const peakA = (through: "switch" | "converter" | "direct") =>
+    sum(
+      draws
+        .filter((drawn) => (drawn.device ? feedOf(drawn.device, brief) === through : drawn.kind === through))
+        .map((drawn) => drawn.peakW),
+    ) / lowestV;
+  const onBus = {
+    from: "load bus",
+    lengthM: INSIDE_LEAD_M,
+    systemV: battery.bankNominalV,
+    maxDropFrac: MOST_DROP_FRAC.load / 3,
+    fuse: busFuse(battery),
+    fuseReason: "at the bus, so that one faulty load does not take the others down",
+  } as const;
+  const runs: Run[] = [
+    runOf(ctx, {
+      name: "Battery to load bus",
+      from: "battery",
+      to: "load bus",
+      ...surge(loads.peakW / lowestV),
+      lengthM: BANK_LEAD_M,
+      systemV: battery.bankNominalV,
+      maxDropFrac: MOST_DROP_FRAC.load / 3,
+      fuse: mainFuse,
+      fuseReason: "at the battery's positive terminal, because a short there has the whole bank behind it",
+    }),
+  ];
+  if (draws.some(({ kind }) => kind === "switch")) {
+    runs.push(
+      runOf(ctx, {
+        ...onBus,
+        name: "Load bus to PoE switch",
+        to: "step-up and PoE switch",
+        ...surge(peakA("switch")),
+      }),
+    );
+  }
+  if (draws.some(({ kind }) => kind === "converter")) {
+    runs.push(
+      runOf(ctx, {
+        ...onBus,
+        name: "Load bus to DC converter",
+        to: "DC converter",
+        ...surge(peakA("converter")),
+      }),
+    );
+  }
+  for (const drawn of draws) {
+    if (!drawn.device) continue;
+    const feed = feedOf(drawn.device, brief);
+    if (feed === "switch") continue;
+    const supplyV = feed === "converter" ? DEVICE_SUPPLY_V : battery.bankNominalV;
+    runs.push(
+      runOf(ctx, {
+        name: `Feed of ${drawn.name}`,
+        from: feed === "converter" ? "DC converter" : "load bus",
+        to: drawn.name,
+        ...surge(drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV)),
+        lengthM: cableM(drawn.device, mounting),
+        systemV: supplyV,
+        maxDropFrac: MOST_DROP_FRAC.load,
+        fuse: busFuse(battery),
+        fuseReason: "at the bus, so that one faulty load does not take the others down",
+      }),
+    );
+  }
+  return runs;
+}
+
+/** A load's current, and what its fuse must let pass. */
+function surge(currentA: number): { readonly currentA: number; readonly continuousCurrentA: number } {
+  return { currentA, continuousCurrentA: INRUSH_RATIO * currentA };
+}
+
+/** Blade fuses end at 32 V: a 48 V bus needs fuses made for more. */
+function busFuse(battery: Battery): FuseFamily {
+  return battery.absorptionV * 1.1 <= fuseKind("blade").maxDcV ? "blade" : "class-t";
+}
+
+/** From the box up or down to the device: cameras and radios at their heights, everything else beside the box. */
+export function cableM(device: Device, mounting: Mounting): number {
+  const heightM =
+    device.kind === "camera"
+      ? mounting.cameraHeightM
+      : device.kind === "radio" || device.kind === "cellular router"
+        ? mounting.radioHeightM
+        : mounting.boxHeightM;
+  return Math.abs(heightM - mounting.boxHeightM) + SLACK_M;
+}

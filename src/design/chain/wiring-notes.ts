@@ -1,0 +1,61 @@
+import type { Notes, Wiring } from "../design.ts";
+
+export const wiringNotes = {
+  runs: {
+    what: "each run: current, length, conductor, drop, fuse at its source",
+    formula:
+      "thinnest sold conductor with ampacity at 15 K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: 2 x their peak, for switching on), drop 2 x length x current x ohm per m within 2 % (panels), 1 % (bank), 1 % + 1 % + 3 % (to bus, on bus, to a device); fuse 1.25 x current up to the conductor's limit; lengths from the heights + 1 m",
+    inputs: [
+      "array.maxPowerA",
+      "array.shortCircuitA",
+      "array.chargeCurrentA",
+      "loads.peakW",
+      "battery.lowVoltageDisconnectV",
+      "mounting.panelHeightM",
+      "mounting.cameraHeightM",
+      "mounting.radioHeightM",
+      "mounting.boxHeightM",
+      "climate.designHotTempC",
+    ],
+    source:
+      "NEC 690.8, 310.16, 240.4(D) and chapter 9 table 8; IEC 60228 and 60364-5-52; drop limits common practice, no source; lengths judgement",
+  },
+  poeRuns: {
+    what: "each PoE device: its class, and voltage and loss at its end of the data cable",
+    formula:
+      "weakest class that powers it by night; V at the device from P = I (V - I R) at the class's lowest source voltage",
+    inputs: ["brief.loads.devices", "mounting.cameraHeightM", "mounting.radioHeightM", "mounting.boxHeightM"],
+    source: "IEEE 802.3-2018 clauses 33 and 145; 9.38 ohm per 100 m of 24 AWG: TIA-568 (from memory)",
+  },
+  shortCircuitA: {
+    what: "current that a dead short draws from the bank",
+    formula: "40 A per Ah of lead-acid, 64 A per Ah of lithium iron phosphate; high on purpose",
+    inputs: ["battery.bankAh", "battery.chemistry"],
+    source: "IEEE 946 (from memory); the maker's internal resistance goes first",
+  },
+  mainFuseKind: {
+    what: "kind of fuse at the battery",
+    formula: "weakest kind that breaks the short; class T above 100 Ah of lead or 50 Ah of lithium",
+    inputs: ["wiring.shortCircuitA", "battery.bankAh"],
+    source: "common practice, no source; Sandia suggested practices: 20 kA for banks up to 1000 Ah",
+  },
+  mainFuseInterruptA: {
+    what: "current that a fuse of that kind commonly breaks safely",
+    formula: "by kind",
+    inputs: ["wiring.mainFuseKind"],
+    source: "usual ratings from memory; the fuse's own marking counts",
+  },
+  stringFuseA: {
+    what: "fuse in each string of panels; none where the others cannot harm one",
+    formula:
+      "needed if (strings - 1) x 1.25 x short-circuit current exceeds the panel's label; 1.5625 x to 2.4 x short-circuit current",
+    inputs: ["array.inParallel", "array.shortCircuitA"],
+    source: "NEC 690.9, IEC 62548 clause 6.5 (from memory); label of usual panels from memory",
+  },
+  blockFuseA: {
+    what: "fuse at each string of blocks where there are several",
+    formula: "1.25 x twice the string's share of the largest current, next size",
+    inputs: ["battery.inParallel", "loads.peakW", "array.chargeCurrentA"],
+    source: "common practice, no source",
+  },
+} satisfies Notes<Wiring>;
