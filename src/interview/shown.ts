@@ -4,7 +4,7 @@ import { formatNumber, formatQuantity } from "../core/units/index.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
 import { clockText } from "./read/clock.ts";
-import { forcedText, readQuantity } from "./read/index.ts";
+import { forcedText, type QuantityHeard, readQuantity } from "./read/index.ts";
 import { isSame, optionOf, quantityValue } from "./value.ts";
 import { labelOf } from "./walk.ts";
 
@@ -29,14 +29,22 @@ export function valueText(question: Question, value: StoredValue): string {
 
 /** What was heard in a typed answer: "30 ft = 9.1 m". Read again from what was typed, so that it is kept nowhere. */
 export function heardText(question: Question, answer: Answer): string {
-  const { value, typed } = answer;
-  if (value.kind === "quantity" && question.kind === "quantity") {
-    const reading = readQuantity(forcedText(typed), question);
-    // An answer edited in its file no longer says what was typed.
-    if (reading.ok && isSame(quantityValue(reading, question), value)) return reading.heard;
-  }
-  return valueText(question, value);
+  const reading = readAgain(question, answer);
+  return reading?.heard ?? valueText(question, answer.value);
 }
+
+/**
+ * What was typed for a quantity, read as the question stands now; null where it does not say the kept value: an answer
+ * edited in its file, or a bare number typed while another unit was shown.
+ */
+function readAgain(question: Question, { typed, value }: Answer): QuantityHeard | null {
+  if (value.kind !== "quantity" || question.kind !== "quantity") return null;
+  const reading = readQuantity(forcedText(typed), question);
+  return reading.ok && isSame(quantityValue(reading, question), value) ? reading : null;
+}
+
+const saysValue = (question: Question, answer: Answer): boolean =>
+  question.kind !== "quantity" || readAgain(question, answer) !== null;
 
 /** The same, or null where it would only repeat what was typed. */
 export function heardBeside(question: Question, answer: Answer): string | null {
@@ -61,7 +69,7 @@ export function keptText(walked: Walked): string | null {
   if (answer === null) return null;
   if (answer.origin === "assumed") return answerText(walked);
   const isNamed = question.kind === "choice" || question.kind === "place" || answer.typed.trim() === "";
-  return isNamed ? valueText(question, answer.value) : answer.typed;
+  return isNamed || !saysValue(question, answer) ? valueText(question, answer.value) : answer.typed;
 }
 
 /** Every question the answers call for, numbered as "change 3" takes it. */
