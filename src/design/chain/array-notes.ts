@@ -1,4 +1,26 @@
+import { DARK_MONTH_GHI_KWH_PER_M2 } from "../../core/sun/index.ts";
 import type { ArraySizing, Notes } from "../design.ts";
+import {
+  BATTERY_EFFICIENCY_FRAC,
+  CHARGING_V_PER_12_V,
+  CONTROLLER_CURRENT_FACTOR,
+  DIM_MONTH_KWH_PER_M2,
+  INPUT_HEADROOM_FRAC,
+  MISMATCH_LOSS_FRAC,
+  MPPT_EFFICIENCY_FRAC,
+  WIRING_LOSS_FRAC,
+} from "../practice/array.ts";
+import {
+  CONTROLLER_A,
+  CONTROLLER_INPUT_V,
+  MAX_POWER_OVER_OPEN_V,
+  MAX_POWER_OVER_SHORT_A,
+  OPEN_CIRCUIT_PER_K,
+  PANEL_KG_PER_M2,
+  PANEL_W_PER_M2,
+  POWER_PER_K,
+  SOLD_PANELS,
+} from "../practice/sold.ts";
 
 const IEEE_1562 = "IEEE 1562 (form and ratios from memory), in Wh instead of Ah";
 
@@ -18,8 +40,7 @@ export const arrayNotes = {
   },
   systemLossFrac: {
     what: "loss between the sun on the panel and the load, in the design month, battery and controller included",
-    formula:
-      "1 - (1 - soiling) x (1 - 0.03 wiring) x (1 - 0.03 mismatch) x (1 - heat) x controller x battery; a direct controller: the smaller of battery V / panel V and (1 - heat)",
+    formula: `1 - (1 - soiling) x (1 - ${WIRING_LOSS_FRAC} wiring) x (1 - ${MISMATCH_LOSS_FRAC} mismatch) x (1 - heat) x controller x battery; a direct controller: the smaller of battery V / panel V and (1 - heat)`,
     inputs: ["brief.place.soilingFrac", "array.heatLossFracByMonth", "array.controller", "battery.chemistry"],
     source:
       "wiring: common practice, no source; mismatch and nameplate: NREL/TP-6A20-62641; battery: Sandia SAND87-7023 default (from memory)",
@@ -32,19 +53,19 @@ export const arrayNotes = {
   },
   heatLossFracByMonth: {
     what: "share of each month's energy that heat takes; negative in the cold",
-    formula: "0.0035 per K x (cell temperature - 25)",
+    formula: `${-POWER_PER_K} per K x (cell temperature - 25)`,
     inputs: ["sun.cellTempCByMonth"],
     source: "Evans 1981, Solar Energy 27, 555 (from memory); coefficient of usual panels from memory",
   },
   controllerEfficiencyFrac: {
     what: "share that passes the controller",
-    formula: "0.95 for a tracking one; a direct one holds the panel at battery voltage: 13 V / 19 V",
+    formula: `${MPPT_EFFICIENCY_FRAC} for a tracking one; a direct one holds the panel at battery voltage: ${CHARGING_V_PER_12_V} V / ${SOLD_PANELS[0]!.maxPowerV} V`,
     inputs: ["array.controller"],
     source: "common practice, no source",
   },
   batteryEfficiencyFrac: {
     what: "of what is put into the bank, what comes out",
-    formula: "0.90 lead-acid, 0.97 lithium iron phosphate, taken on all energy",
+    formula: `${BATTERY_EFFICIENCY_FRAC.agm} lead-acid, ${BATTERY_EFFICIENCY_FRAC.lifepo4} lithium iron phosphate, taken on all energy`,
     inputs: ["battery.chemistry"],
     source: "Sandia SAND87-7023 worksheet default (from memory); lithium: common practice, no source",
   },
@@ -56,8 +77,7 @@ export const arrayNotes = {
   },
   requiredWByMonth: {
     what: "rating that each month by itself asks for",
-    formula:
-      "daily Wh x array-to-load ratio / (peak sun hours x (1 - losses)); 0 for a month left to the bank (dark, or below 1 kWh/m2 beside dark ones)",
+    formula: `daily Wh x array-to-load ratio / (peak sun hours x (1 - losses)); 0 for a month left to the bank (dark, or below ${DIM_MONTH_KWH_PER_M2} kWh/m2 beside dark ones)`,
     inputs: [
       "loads.dailyWhByMonth",
       "sun.poaDailyKWhPerM2ByMonth",
@@ -69,7 +89,7 @@ export const arrayNotes = {
   },
   darkMonths: {
     what: "months in which the post should run and no panel can carry it",
-    formula: "less than 0.1 kWh/m2 a day on the panel",
+    formula: `less than ${DARK_MONTH_GHI_KWH_PER_M2} kWh/m2 a day on the panel`,
     inputs: ["sun.poaDailyKWhPerM2ByMonth", "brief.hours.runsInMonth"],
     source: "judgement, no source",
   },
@@ -112,13 +132,13 @@ export const arrayNotes = {
   },
   areaM2: {
     what: "area of the whole array",
-    formula: "W / 200",
+    formula: `W / ${PANEL_W_PER_M2}`,
     inputs: ["array.installedW"],
-    source: "common figures from memory: about 200 W per square metre",
+    source: "common figures from memory",
   },
   panelKg: {
     what: "weight of one panel",
-    formula: "panel area x 12 kg/m2",
+    formula: `panel area x ${PANEL_KG_PER_M2} kg/m2`,
     inputs: ["array.panelW"],
     source: "common figures from memory: 10 to 12 kg per square metre",
   },
@@ -136,25 +156,25 @@ export const arrayNotes = {
   },
   maxPowerV: {
     what: "voltage of one panel at maximum power, 25 degrees C",
-    formula: "of the sold size; an owned one's 0.83 x open-circuit voltage",
+    formula: `of the sold size; an owned one's ${MAX_POWER_OVER_OPEN_V} x open-circuit voltage`,
     inputs: ["array.panelW", "brief.parts.panel"],
     source: "typical figures from memory",
   },
   hotMaxPowerV: {
     what: "working voltage of a string with the hottest cells",
-    formula: "series x V_mp x (1 - 0.0035 x (hottest hour + 31 - 25)) - cable drop",
+    formula: `series x V_mp x (1 - ${-POWER_PER_K} x (hottest hour + 31 - 25)) - cable drop`,
     inputs: ["array.maxPowerV", "array.inSeries", "climate.designHotTempC"],
     source: "IEEE 1562 (rule from memory)",
   },
   coldOpenCircuitV: {
     what: "highest voltage a string can reach, at dawn in the record cold",
-    formula: "the higher of series x V_oc x (1 - 0.003 x (record cold - 25)) and the table factor",
+    formula: `the higher of series x V_oc x (1 - ${-OPEN_CIRCUIT_PER_K} x (record cold - 25)) and the table factor`,
     inputs: ["array.openCircuitV", "array.inSeries", "climate.recordColdTempC"],
     source: "NEC 690.7, coefficient and table 690.7(A)",
   },
   shortCircuitA: {
     what: "short-circuit current of one string",
-    formula: "current at maximum power / 0.94",
+    formula: `current at maximum power / ${MAX_POWER_OVER_SHORT_A}`,
     inputs: ["array.maxPowerA"],
     source: "typical ratio from memory",
   },
@@ -166,25 +186,25 @@ export const arrayNotes = {
   },
   chargeCurrentA: {
     what: "current into the bank in full sun",
-    formula: "tracking: installed W x 0.95 / nominal V; direct: short-circuit current x strings",
+    formula: `tracking: installed W x ${MPPT_EFFICIENCY_FRAC} / nominal V; direct: short-circuit current x strings`,
     inputs: ["array.installedW", "battery.bankNominalV", "array.shortCircuitA", "array.inParallel"],
     source: "arithmetic",
   },
   controllerA: {
     what: "rated current of the controller to buy",
-    formula: "next of 10, 15, 20, 30, 40, 50, 60 A at or above 1.25 x charge current",
+    formula: `next of ${CONTROLLER_A.join(", ")} A at or above ${CONTROLLER_CURRENT_FACTOR} x charge current`,
     inputs: ["array.chargeCurrentA"],
     source: "NEC 690.8(B) for 1.25; sold sizes from memory",
   },
   controllerMaxInputV: {
     what: "input voltage that the controller to buy must bear",
-    formula: "next of 50, 75, 100, 150 V at or above 1.05 x the record cold voltage",
+    formula: `next of ${CONTROLLER_INPUT_V.join(", ")} V at or above ${1 + INPUT_HEADROOM_FRAC} x the record cold voltage`,
     inputs: ["array.coldOpenCircuitV"],
     source: "headroom common practice, no source; sold sizes from memory",
   },
   controllers: {
     what: "number of controllers",
-    formula: "1.25 x charge current / 60 A, rounded up",
+    formula: `${CONTROLLER_CURRENT_FACTOR} x charge current / ${CONTROLLER_A.at(-1)} A, rounded up`,
     inputs: ["array.chargeCurrentA"],
     source: "sold sizes from memory",
   },

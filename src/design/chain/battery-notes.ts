@@ -1,4 +1,22 @@
+import { FREEZING_MARGIN_K } from "../../core/energy/index.ts";
+import { DARK_MONTH_GHI_KWH_PER_M2 } from "../../core/sun/index.ts";
 import type { Battery, Notes } from "../design.ts";
+import {
+  BANK_LAG_K,
+  BATTERY_MARGIN_FRAC,
+  END_OF_LIFE_FRAC,
+  LARGEST_ARRAY_AT_12_V_W,
+  LARGEST_ARRAY_AT_24_V_W,
+  LARGEST_CHARGE_AT_12_V_A,
+  LEAST_USEFUL_DOD_FRAC,
+  MOST_STRINGS,
+  MOST_VISIT_DAYS,
+  PERMITTED_DAILY_DOD_FRAC,
+  PERMITTED_DOD_FRAC,
+  POLAR_USABLE_FRAC,
+  RECONNECT_CELL_V,
+} from "../practice/battery.ts";
+import { BLOCK_V } from "../practice/sold.ts";
 
 const IEEE_1013 = "IEEE 1013-2007 (clauses read in the contents, values from memory)";
 
@@ -23,8 +41,7 @@ export const batteryNotes = {
   },
   bankV: {
     what: "voltage of the bank",
-    formula:
-      "as named; else 12 V up to 200 W of panel (20 A of charge) and while four strings of liftable blocks do, 24 V up to 1400 W, 48 V beyond; an owned block's where it is higher",
+    formula: `as named; else 12 V up to ${LARGEST_ARRAY_AT_12_V_W} W of panel (${LARGEST_CHARGE_AT_12_V_A} A of charge) and while ${MOST_STRINGS} strings of liftable blocks do, 24 V up to ${LARGEST_ARRAY_AT_24_V_W} W, 48 V beyond; an owned block's where it is higher`,
     inputs: [
       "brief.power.bankV",
       "brief.parts.battery",
@@ -41,14 +58,13 @@ export const batteryNotes = {
   },
   bankNominalV: {
     what: "voltage that the blocks make in series",
-    formula: "12 V for each lead-acid block, 12.8 V for each block of four lithium iron phosphate cells",
+    formula: `${BLOCK_V.agm} V for each lead-acid block, ${BLOCK_V.lifepo4} V for each block of four lithium iron phosphate cells`,
     inputs: ["battery.bankV", "battery.chemistry"],
     source: "definition",
   },
   autonomyDays: {
     what: "days that the bank carries the post without any sun",
-    formula:
-      "days asked; else the larger of two fits to the Sandia curves (95 % and 99 %, sun hours held at 1.5 and more), straight over the logarithm of the hours a year in the dark; at least 3, 5, 7 days; 99 %: at most 10 where 3 kWh/m2 fall, rising to the fit at 1.5; 99.9 %: 1.5 times that; not shorter than a visit takes (14 at most); where dark months are bridged, 0.8 of the polar station table's rated days",
+    formula: `days asked; else the larger of two fits to the Sandia curves (95 % and 99 %, sun hours held at 1.5 and more), straight over the logarithm of the hours a year in the dark; at least 3, 5, 7 days; 99 %: at most 10 where 3 kWh/m2 fall, rising to the fit at 1.5; 99.9 %: 1.5 times that; not shorter than a visit takes (${MOST_VISIT_DAYS} at most); where dark months are bridged, ${POLAR_USABLE_FRAC} of the polar station table's rated days`,
     inputs: [
       "brief.autonomy.consequence",
       "brief.autonomy.askedDays",
@@ -69,7 +85,7 @@ export const batteryNotes = {
   },
   bridgesDarkMonths: {
     what: "whether months without sun are carried from the bank",
-    formula: "a month that is asked for has less than 0.1 kWh/m2 a day on the panel",
+    formula: `a month that is asked for has less than ${DARK_MONTH_GHI_KWH_PER_M2} kWh/m2 a day on the panel`,
     inputs: ["sun.poaDailyKWhPerM2ByMonth", "brief.hours.runsInMonth"],
     source: "judgement, no source",
   },
@@ -81,7 +97,7 @@ export const batteryNotes = {
   },
   permittedDodFrac: {
     what: "how far the bank may be emptied in the longest dull spell",
-    formula: "0.8, and for lead-acid not beyond what frost allows; 0.2 at least",
+    formula: `${PERMITTED_DOD_FRAC.agm}, and for lead-acid not beyond what frost allows; ${LEAST_USEFUL_DOD_FRAC} at least`,
     inputs: ["battery.chemistry", "battery.frostSafeDodFrac"],
     source: `${IEEE_1013}; frost: US Army TM 5-3820-256-24-4 table 2`,
   },
@@ -93,14 +109,14 @@ export const batteryNotes = {
   },
   frostSafeDodFrac: {
     what: "deepest discharge at which the acid stays liquid in the coldest hour of a usual year",
-    formula: "1 - state of charge that freezes 5 K below the bank, which stays 5 K above the coldest hour",
+    formula: `1 - state of charge that freezes ${FREEZING_MARGIN_K} K below the bank, which stays ${BANK_LAG_K} K above the coldest hour`,
     inputs: ["climate.designColdTempC", "battery.chemistry"],
     source:
       "US Army TM 5-3820-256-24-4 table 2; both 5 K: judgement (a boxed bank follows the mean of the day)",
   },
   permittedDailyDodFrac: {
     what: "how far an ordinary day may empty the bank",
-    formula: "0.2 lead-acid, 0.8 lithium iron phosphate",
+    formula: `${PERMITTED_DAILY_DOD_FRAC.agm} lead-acid, ${PERMITTED_DAILY_DOD_FRAC.lifepo4} lithium iron phosphate`,
     inputs: ["battery.chemistry"],
     source: IEEE_1013,
   },
@@ -136,13 +152,13 @@ export const batteryNotes = {
   },
   forEndOfLifeAh: {
     what: "capacity so that the aged bank still carries the dull spell",
-    formula: "unadjusted Ah / 0.8",
+    formula: `unadjusted Ah / ${END_OF_LIFE_FRAC}`,
     inputs: ["battery.unadjustedAh"],
     source: "IEEE 1013-2007 clause 6.3",
   },
   marginFrac: {
     what: "margin on the governing capacity",
-    formula: "0.10",
+    formula: `${BATTERY_MARGIN_FRAC}`,
     inputs: [],
     source: "IEEE 1013, lower end of 10 to 25 % (from memory)",
   },
@@ -154,7 +170,7 @@ export const batteryNotes = {
   },
   requiredAh: {
     what: "rated capacity to buy",
-    formula: "largest of the three / share left in the cold x 1.10",
+    formula: `largest of the three / share left in the cold x ${1 + BATTERY_MARGIN_FRAC}`,
     inputs: [
       "battery.forDepthAh",
       "battery.forDailyDepthAh",
@@ -196,7 +212,7 @@ export const batteryNotes = {
   },
   inParallel: {
     what: "strings in parallel",
-    formula: "required Ah / block Ah, rounded up; 4 at most where some block allows it",
+    formula: `required Ah / block Ah, rounded up; ${MOST_STRINGS} at most where some block allows it`,
     inputs: ["battery.requiredAh", "battery.blockAh"],
     source: "IEEE 1013-2007 clause 8.2 (number from memory)",
   },
@@ -262,7 +278,7 @@ export const batteryNotes = {
   },
   reconnectV: {
     what: "voltage at which the loads come back",
-    formula: "2.10 V a lead-acid cell, 3.28 V a lithium iron phosphate cell",
+    formula: `${RECONNECT_CELL_V.agm} V a lead-acid cell, ${RECONNECT_CELL_V.lifepo4} V a lithium iron phosphate cell`,
     inputs: ["battery.chemistry", "battery.bankNominalV"],
     source: "common practice, no source",
   },

@@ -1,4 +1,12 @@
+import { PLANNING_FACTOR_FRAC, VIDEO_OVERHEAD_FRAC, VIDEO_SHARE_FRAC } from "../../core/link/index.ts";
 import type { Link, Notes } from "../design.ts";
+import {
+  ALIGNMENT_LOSS_DB,
+  CLEARANCE_FRAC,
+  GENERIC_RADIO,
+  HIGHEST_RADIO_M,
+  OFFERED_WIDTHS_MHZ,
+} from "../practice/link.ts";
 
 export const linkNotes = {
   carrier: {
@@ -9,7 +17,7 @@ export const linkNotes = {
   },
   needMbps: {
     what: "rate that leaves the post, packets and retries included",
-    formula: "all streams x 1.15",
+    formula: `all streams x ${1 + VIDEO_OVERHEAD_FRAC}`,
     inputs: ["view.totalMbps"],
     source: "judgement, built from RFC 3550 headers (5.6 %) and retries",
   },
@@ -21,8 +29,7 @@ export const linkNotes = {
   },
   radio: {
     what: "the radio path: clearance, losses, level, rate and what is left for the picture",
-    formula:
-      "level = power + both gains (23 dBi) - free space - diffraction - trees - rain at 0.01 % - 3 dB aiming - 1 dB feeders; fastest rate with the wanted margin (10, 15, 20 dB); half of the air rate is payload, half of that may be video; narrowest of 20, 40, 80 MHz that carries it; post's radio raised up to 6 m until 0.6 of the first Fresnel zone is free",
+    formula: `level = power + both gains (${GENERIC_RADIO.antennaGainDbi} dBi) - free space - diffraction - trees - rain at 0.01 % - ${ALIGNMENT_LOSS_DB} dB aiming - ${2 * GENERIC_RADIO.feederLossDb} dB feeders; fastest rate with the wanted margin (10, 15, 20 dB); ${PLANNING_FACTOR_FRAC.clearAir} of the air rate is payload, ${VIDEO_SHARE_FRAC} of that may be video; narrowest of ${OFFERED_WIDTHS_MHZ.join(", ")} MHz that carries it; post's radio raised up to ${HIGHEST_RADIO_M} m until ${CLEARANCE_FRAC} of the first Fresnel zone is free`,
     inputs: [
       "brief.link.distanceM",
       "brief.link.sight",

@@ -1,14 +1,20 @@
 import type { Loads, Notes } from "../design.ts";
+import {
+  CONTROLLER_OWN_W,
+  CONVERTER_EFFICIENCY_FRAC,
+  CONVERTER_IDLE_W,
+  peakRatio,
+  SWITCH_OWN_W,
+  WIRE_EFFICIENCY_FRAC,
+} from "../practice/loads.ts";
 
 const DEVICES = ["brief.loads.devices", "brief.hours.runsInMonth", "brief.view.night"] as const;
-const OWN_DRAWS =
-  "converter and step-up 88 %, switch 3 W, regulator 0.5 W idle, controller 0.5 W: common practice from memory; wire 98 %: Sandia SAND87-7023 worksheet default, from memory";
+const OWN_DRAWS = `converter and step-up ${CONVERTER_EFFICIENCY_FRAC}, switch ${SWITCH_OWN_W} W, regulator ${CONVERTER_IDLE_W} W idle, controller ${CONTROLLER_OWN_W} W: common practice from memory; wire ${WIRE_EFFICIENCY_FRAC}: Sandia SAND87-7023 worksheet default, from memory`;
 
 export const loadsNotes = {
   lines: {
     what: "what each device, and each part that serves them, takes from the battery on a day of the design month",
-    formula:
-      "(day W x hours in the light + night W x hours in the dark) / (0.88 converter or step-up) / (0.98 wire)",
+    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire)`,
     inputs: [...DEVICES, "brief.parts.radio", "sun.designMonth", "sun.daylightHByMonth"],
     source: OWN_DRAWS,
   },
@@ -39,8 +45,7 @@ export const loadsNotes = {
   },
   peakW: {
     what: "power from the battery for a moment, when everything runs and starts at once in the dark",
-    formula:
-      "sum of night W x peak ratio / efficiencies; ratio 2.2 for a turning camera, 2.4 for a cellular router, else 1.2",
+    formula: `sum of night W x peak ratio / efficiencies; ratio ${peakRatio({ kind: "camera", isTurning: true })} for a turning camera, ${peakRatio({ kind: "cellular router", isTurning: false })} for a cellular router, else ${peakRatio({ kind: "camera", isTurning: false })}`,
     inputs: ["brief.loads.devices", "brief.view.scenes"],
     source: "peak ratios from memory of usual data sheets",
   },

@@ -1,4 +1,18 @@
 import type { Mounting, Notes } from "../design.ts";
+import {
+  BANK_ROOM_RATIO,
+  BLOCK_L_PER_KWH,
+  BOX_HEIGHT_M,
+  BOX_ON_GROUND_M,
+  COMFORTABLE_DEPTH_M,
+  ELECTRONICS_L,
+  FOOTING_DIAMETERS_M,
+  GROUND_FRAME_HEIGHT_M,
+  HEAVIEST_BANK_ON_MAST_KG,
+  LARGEST_ARRAY_ON_MAST_M2,
+  LOOSE_TOP_M,
+  PANEL_LOWER_EDGE_M,
+} from "../practice/mounting.ts";
 
 const WIND = [
   "brief.mounting.gustMPerS",
@@ -24,13 +38,13 @@ export const mountingNotes = {
   },
   panelMount: {
     what: "where the panels stand",
-    formula: "on the mast up to 2 m2, else on a ground frame beside it",
+    formula: `on the mast up to ${LARGEST_ARRAY_ON_MAST_M2} m2, else on a ground frame beside it`,
     inputs: ["array.areaM2"],
     source: "judgement, no source",
   },
   panelHeightM: {
     what: "middle of the panels above ground",
-    formula: "2 m to the lower edge + half the panel's side; 1 m on a ground frame",
+    formula: `${PANEL_LOWER_EDGE_M} m to the lower edge + half the panel's side; ${GROUND_FRAME_HEIGHT_M} m on a ground frame`,
     inputs: ["array.areaM2", "mounting.panelMount"],
     source: "judgement, no source",
   },
@@ -48,7 +62,7 @@ export const mountingNotes = {
   },
   boxHeightM: {
     what: "middle of the box above ground",
-    formula: "1.2 m on the mast; 0.3 m on the ground",
+    formula: `${BOX_HEIGHT_M} m on the mast; ${BOX_ON_GROUND_M} m on the ground`,
     inputs: ["battery.bankKg"],
     source: "judgement, no source",
   },
@@ -104,8 +118,7 @@ export const mountingNotes = {
   },
   footing: {
     what: "hole and concrete",
-    formula:
-      "IBC equation for a post not held at the ground, which may shift 12 mm in the storm (twice the soil's value), in soil below frost and 0.2 m of topsoil, not less than a tenth of the post + 0.6 m; narrowest of 0.3 to 0.6 m that is at most 2 m deep; 25 kg bags + 10 %",
+    formula: `IBC equation for a post not held at the ground, which may shift 12 mm in the storm (twice the soil's value), in soil below frost and ${LOOSE_TOP_M} m of topsoil, not less than a tenth of the post + 0.6 m; narrowest of ${FOOTING_DIAMETERS_M.join(", ")} m that is at most ${COMFORTABLE_DEPTH_M} m deep; 25 kg bags + 10 %`,
     inputs: [
       "mounting.totalForceN",
       "mounting.groundMomentNm",
@@ -117,8 +130,7 @@ export const mountingNotes = {
   },
   box: {
     what: "box for bank and electronics",
-    formula:
-      "25 l + 2 x 10 l per kWh; on the ground above 30 kg of bank; rise = heat inside / (5.5 W/m2K x cooling area); opening = 28 x 0.05 x cells x 8 mA/Ah x Ah / 1000",
+    formula: `${ELECTRONICS_L} l + ${BANK_ROOM_RATIO} x ${BLOCK_L_PER_KWH} l per kWh; on the ground above ${HEAVIEST_BANK_ON_MAST_KG} kg of bank; rise = heat inside / (5.5 W/m2K x cooling area); opening = 28 x 0.05 x cells x 8 mA/Ah x Ah / 1000`,
     inputs: [
       "battery.bankAh",
       "battery.bankNominalV",

@@ -1,21 +1,20 @@
 import type { Notes, Sun } from "../design.ts";
+import { NOCT_C } from "../practice/sold.ts";
+import { ALBEDO, LEAST_TILT_DEG, MOST_SNOW_FRAC, SNOW_MONTH_TEMP_C } from "../practice/sun.ts";
 
-const MEAN_DAY_METHOD =
-  "Liu and Jordan 1963, Klein 1977, Erbs et al. 1982 (Duffie and Beckman section 2.19); albedo 0.2 common practice, no source";
+const MEAN_DAY_METHOD = `Liu and Jordan 1963, Klein 1977, Erbs et al. 1982 (Duffie and Beckman section 2.19); albedo ${ALBEDO} common practice, no source`;
 
 export const sunNotes = {
   tiltDeg: {
     what: "slope of the panel (in the darker half-year where it is changed)",
-    formula:
-      "whole degree from 15 to 80 whose worst month has most sun for its demand; the flattest of equals",
+    formula: `whole degree from ${LEAST_TILT_DEG} to 80 whose worst month has most sun for its demand; the flattest of equals`,
     inputs: [
       "climate.ghiDailyKWhPerM2ByMonth",
       "brief.place.site",
       "brief.place.horizonDeg",
       "brief.loads.devices",
     ],
-    source:
-      "design-month rule of IEEE 1562 (from memory); 15 degrees against dirt: common practice, no source",
+    source: `design-month rule of IEEE 1562 (from memory); ${LEAST_TILT_DEG} degrees against dirt: common practice, no source`,
   },
   azimuthDeg: {
     what: "direction the panel faces, clockwise from true north",
@@ -43,7 +42,7 @@ export const sunNotes = {
   },
   latitudeTiltDeg: {
     what: "the common rule's tilt, for comparison",
-    formula: "latitude, held between 15 and 80",
+    formula: `latitude, held between ${LEAST_TILT_DEG} and 80`,
     inputs: ["brief.place.site"],
     source: "common practice, no source",
   },
@@ -73,8 +72,7 @@ export const sunNotes = {
   },
   snowFracByMonth: {
     what: "share of each month in which snow lies on the panel",
-    formula:
-      "weeks named, spread evenly over the months below 1 degree C (the three coldest at least), 0.9 at most",
+    formula: `weeks named, spread evenly over the months below ${SNOW_MONTH_TEMP_C} degree C (the three coldest at least), ${MOST_SNOW_FRAC} at most`,
     inputs: ["brief.place.snowWeeks", "climate.meanTempCByMonth"],
     source: "judgement, no source",
   },
@@ -86,7 +84,7 @@ export const sunNotes = {
   },
   cellTempCByMonth: {
     what: "mean temperature of the cells while the sun shines",
-    formula: "air + (219 + 832 K_T) x (45 - 20) / 800",
+    formula: `air + (219 + 832 K_T) x (${NOCT_C} - 20) / 800`,
     inputs: ["climate.meanTempCByMonth", "climate.ghiDailyKWhPerM2ByMonth"],
     source: "Evans 1981, Solar Energy 27, 555 (from memory)",
   },

@@ -1,13 +1,13 @@
+import { BITS_PER_PIXEL } from "../../core/view/index.ts";
 import type { Notes, View } from "../design.ts";
+import { OFFERED_SENSORS, wantedPxPerM } from "../practice/view.ts";
 
 export const viewNotes = {
   scenes: {
     what: "lens and pixels for each scene, what they show, and the stream they make",
-    formula:
-      "longest sold lens that spans the width; fewest pixels (1920, 2688 or 3840 across) with pixels x F / (sensor x distance) at least the density of the purpose; stream = pixels x frames x 0.12 bit",
+    formula: `longest sold lens that spans the width; fewest pixels (${OFFERED_SENSORS.map(({ widthPx }) => widthPx).join(", ")} across) with pixels x F / (sensor x distance) at least the density of the purpose; stream = pixels x frames x ${BITS_PER_PIXEL.busy} bit`,
     inputs: ["brief.view.scenes", "brief.view.smoothness"],
-    source:
-      "densities: IEC/EN 62676-4:2014 (25, 62.5, 125, 250 px/m); bits per pixel of a busy scene in H.264: judgement from surveillance practice",
+    source: `densities: IEC/EN 62676-4:2014 (${(["notice", "follow", "recognise", "identify"] as const).map(wantedPxPerM).join(", ")} px/m); bits per pixel of a busy scene in H.264: judgement from surveillance practice`,
   },
   totalMbps: {
     what: "all streams together",

@@ -1,10 +1,10 @@
 import type { Notes, Wiring } from "../design.ts";
+import { INRUSH_RATIO, MOST_DROP_FRAC, SLACK_M, WIRE_RISE_K } from "../practice/wiring.ts";
 
 export const wiringNotes = {
   runs: {
     what: "each run: current, length, conductor, drop, fuse at its source",
-    formula:
-      "thinnest sold conductor with ampacity at 15 K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: 2 x their peak, for switching on), drop 2 x length x current x ohm per m within 2 % (panels), 1 % (bank), 1 % + 1 % + 3 % (to bus, on bus, to a device); fuse 1.25 x current up to the conductor's limit; lengths from the heights + 1 m",
+    formula: `thinnest sold conductor with ampacity at ${WIRE_RISE_K} K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: ${INRUSH_RATIO} x their peak, for switching on), drop 2 x length x current x ohm per m within ${MOST_DROP_FRAC.panel} (panels), ${MOST_DROP_FRAC.bank} (bank), ${MOST_DROP_FRAC.load} (to a device; a third of it to and on the bus); fuse 1.25 x current up to the conductor's limit; lengths from the heights + ${SLACK_M} m`,
     inputs: [
       "array.maxPowerA",
       "array.shortCircuitA",

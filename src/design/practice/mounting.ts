@@ -11,6 +11,9 @@ export const PANEL_LOWER_EDGE_M = 2;
 /** Middle of a box on a mast: to be reached from the ground. @source judgement */
 export const BOX_HEIGHT_M = 1.2;
 
+/** Middle of a box that stands on the ground. @source judgement */
+export const BOX_ON_GROUND_M = 0.3;
+
 /** A larger array than this goes on a frame of its own. @source judgement: what one bracket and one mast by hand bear */
 export const LARGEST_ARRAY_ON_MAST_M2 = 2;
 
