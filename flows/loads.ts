@@ -18,7 +18,7 @@ export const loadsTopic = topic(
     quantity({
       ...watts,
       shows: "energy",
-      label: "Camera, by day",
+      label: "Camera power by day",
       ask: "How many watts does the fixed camera draw by day?",
       hint: "The data sheet says typical or maximum. Example: 5 W, or 4.2 W measured",
       why: "The camera runs for more hours than anything else, so its watts set the size of everything.",
@@ -34,7 +34,7 @@ export const loadsTopic = topic(
     quantity({
       ...watts,
       shows: "energy",
-      label: "Camera's infrared light",
+      label: "Infrared power",
       ask: "How many watts more does it draw with its infrared light on?",
       hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 4 W",
       why: "The light burns all night, when only the battery feeds it.",
@@ -55,7 +55,7 @@ export const loadsTopic = topic(
     quantity({
       ...watts,
       shows: "energy",
-      label: "Turning camera, by day",
+      label: "Turning camera power by day",
       ask: "How many watts does the turning camera draw by day?",
       hint: "Take the figure while it moves if there are two. Example: 18 W",
       why: "A camera that turns draws three to five times as much as a fixed one.",
@@ -77,7 +77,7 @@ export const loadsTopic = topic(
     quantity({
       ...watts,
       shows: "energy",
-      label: "Turning camera's infrared light",
+      label: "Turning camera infrared power",
       ask: "How many watts more does the turning camera draw with infrared on?",
       hint: "The data sheet gives a figure with infrared: subtract the one without. Example: 10 W",
       why: "The light burns all night, when only the battery feeds it.",
@@ -122,7 +122,7 @@ export const loadsTopic = topic(
         "power",
         quantity({
           ...watts,
-          label: "Its power",
+          label: "Device power",
           ask: "How many watts does it draw while it runs?",
           hint: "Volts times amps on its label give watts. Example: 10 W",
           why: "Watts times hours is what the panel must bring in.",
