@@ -7,7 +7,10 @@ import { POLAR_STORAGE_DAYS_BY_LATITUDE_DEG } from "./tables.ts";
 export type Availability = 0.95 | 0.99;
 
 export interface AutonomyDays {
-  /** Usable days of storage: before any allowance for depth of discharge, temperature or age. */
+  /**
+   * Days of storage before any allowance for temperature or age: usable days by the fits; the polar table, towards
+   * which the bridge leads, gives rated capacity over daily load and does not say how deep it is used.
+   */
   readonly days: number;
   /** What the number rests on. */
   readonly basis: "fits" | "between-fits-and-polar";
