@@ -64,12 +64,9 @@ const common = {
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 
-const programEntries = { mastwright: "src/commands/main.ts" };
-if (!flags.program && existsSync(join(root, "src/commands/transcripts.ts")))
-  programEntries.transcripts = "src/commands/transcripts.ts";
 await build({
   ...common,
-  entryPoints: programEntries,
+  entryPoints: { mastwright: "src/commands/main.ts" },
   banner: {
     js: "#!/usr/bin/env node\nimport{createRequire as mwRequire}from'node:module';const require=mwRequire(import.meta.url);",
   },
@@ -102,4 +99,10 @@ if (flags.types) {
     ],
     { cwd: root, stdio: "inherit" },
   );
+  // Only what the two library entries reach; a type of the program's own is nobody's business.
+  const library = new Set(["core", "design"]);
+  const types = join(dist, "types");
+  for (const room of readdirSync(types)) if (room !== "src") rmSync(join(types, room), { recursive: true });
+  for (const room of readdirSync(join(types, "src")))
+    if (!library.has(room)) rmSync(join(types, "src", room), { recursive: true });
 }
