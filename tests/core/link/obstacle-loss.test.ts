@@ -128,6 +128,12 @@ describe("trees", () => {
     near(obstacleLoss({ ...path, obstacles: [noDepth] }).lossDb, 18.18, { within: 0.01 });
   });
 
+  it("deeper than the model of passing through reaches, they are an edge", () => {
+    const found = obstacleLoss({ ...path, obstacles: [trees(0, 401)] });
+    expect(found.throughIndices).toEqual([]);
+    expect(found.lossDb).toBeGreaterThan(6);
+  });
+
   it("never cost more than bending over them, nor more than passing through", () => {
     fc.assert(
       fc.property(

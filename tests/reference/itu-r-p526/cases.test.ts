@@ -7,6 +7,7 @@ import {
   fresnelRadiusM,
   knifeEdgeLossDb,
   knifeEdgeV,
+  MEDIAN_K,
   radioHorizonM,
 } from "../../../src/core/link/index.ts";
 import { near, nearRatio } from "../../helpers/near.ts";
@@ -126,6 +127,10 @@ describe("the Earth's curve", () => {
   it("agrees with the printed 4.12 (sqrt h1 + sqrt h2)", () => {
     const km = radioHorizonM({ nearHeightM: 20, farHeightM: 5, k: 4 / 3 }) / 1000;
     near(km, 4.12 * (Math.sqrt(20) + Math.sqrt(5)), { within: 0.02 });
+  });
+
+  it("the median k makes an Earth of 8500 km, as the ITU's general methods round it", () => {
+    near(6371 * MEDIAN_K, 8500, { within: 6 });
   });
 
   /** Source: ITU example carried in an open test of P.452: dN = 53 gives 9617.759615 km. How: printed value. */
