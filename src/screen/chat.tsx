@@ -1,7 +1,8 @@
 import { Box, Static, Text, useCursor } from "ink";
 import type { ReactNode } from "react";
 import type { Tone } from "../plain/index.ts";
-import type { Live, Row } from "./page.ts";
+import type { Live } from "./live.ts";
+import type { Row } from "./page.ts";
 
 /** Sixteen-colour names, so that the terminal's own theme decides what they look like. */
 const looks = {

@@ -11,7 +11,8 @@ import type { Event, Said, State } from "../interview/index.ts";
 import { type Dialogue, type LeaveCode, turn } from "../plain/index.ts";
 import { Chat, type Passage } from "./chat.tsx";
 import { flushKeys, type Key, noKeysYet, readKeys } from "./keys.ts";
-import { drawingRoom, liveRows, type Sheet, saidRows } from "./page.ts";
+import { liveRows } from "./live.ts";
+import { drawingRoom, type Sheet, saidRows } from "./page.ts";
 import { edited, emptyTyping, submitted } from "./typing.ts";
 
 export interface ChatRun {

@@ -1,7 +1,8 @@
 import { render } from "ink-testing-library";
 import { expect, test } from "vitest";
 import { Chat, type Passage } from "../../src/screen/chat.tsx";
-import { liveRows, saidRows } from "../../src/screen/page.ts";
+import { liveRows } from "../../src/screen/live.ts";
+import { saidRows } from "../../src/screen/page.ts";
 import { emptyTyping } from "../../src/screen/typing.ts";
 import { tinyDialogue, tinyState } from "../helpers/tiny-dialogue.ts";
 
