@@ -84,6 +84,36 @@ const whyRefused = {
 const nameOf = (place: { name: string; region: string; countryCode: string }) =>
   [place.name, place.region, countryName(place.countryCode)].filter((part) => part !== "").join(", ");
 
+interface Spot {
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+}
+
+/** Numbers a slip away from those typed: a minus sign lost or gained, the two changed over. */
+const slipsOf = ({ latitudeDeg, longitudeDeg }: Spot): readonly Spot[] =>
+  [
+    { latitudeDeg, longitudeDeg: -longitudeDeg },
+    { latitudeDeg: -latitudeDeg, longitudeDeg },
+    { latitudeDeg: -latitudeDeg, longitudeDeg: -longitudeDeg },
+    { latitudeDeg: longitudeDeg, longitudeDeg: latitudeDeg },
+    { latitudeDeg: longitudeDeg, longitudeDeg: -latitudeDeg },
+    { latitudeDeg: -longitudeDeg, longitudeDeg: latitudeDeg },
+  ].filter((spot) => Math.abs(spot.latitudeDeg) <= 90);
+
+/** People live within this distance of most posts: farther, a guess would only confuse. */
+const guessReachKm = 30;
+
+/** A sentence on what the numbers may have been meant to be, where a slip of them lies on land near people. */
+function guessFor(spot: Spot): string {
+  for (const slip of slipsOf(spot)) {
+    if (world.climateAt({ ...slip, elevationM: null }).kind === "refused") continue;
+    const nearest = nearestPlace({ index: places(), ...slip });
+    if (nearest.distanceKm > guessReachKm) continue;
+    return `Did you mean ${coordinatesText(slip)}, near ${nameOf(nearest.place)}?`;
+  }
+  return "Check the order (latitude first) and the signs: south and west are negative.";
+}
+
 function readPlace(text: string, near: Site | null): PlaceReading {
   const read = readCoordinates(text);
   if (read.kind === "bad-coordinates")
@@ -98,7 +128,7 @@ function readPlace(text: string, near: Site | null): PlaceReading {
     if (climate.kind === "refused")
       return {
         kind: "refused",
-        says: `${spot} ${whyRefused[climate.why]}. Check the order (latitude first) and the signs: south and west are negative.`,
+        says: `${spot} ${whyRefused[climate.why]}. ${guessFor({ latitudeDeg, longitudeDeg })}`,
       };
     const nearest = nearestPlace({ index: places(), latitudeDeg, longitudeDeg }).place;
     const site: Site = {
