@@ -10,6 +10,7 @@ const optionKinds = {
   json: { type: "boolean" },
   to: { type: "string" },
   currency: { type: "string" },
+  units: { type: "string" },
   yes: { type: "boolean" },
 } as const;
 type OptionName = keyof typeof optionKinds;
@@ -23,6 +24,7 @@ export interface Options {
   readonly json?: boolean;
   readonly to?: string;
   readonly currency?: string;
+  readonly units?: string;
   readonly yes?: boolean;
 }
 
@@ -31,7 +33,7 @@ const everywhere: readonly OptionName[] = ["help", "version", "plain", "ascii", 
 /** What each command takes beside the options that work everywhere. */
 export const commandForms = {
   interview: { takes: [], least: 0, most: 0 },
-  new: { takes: ["currency"], least: 0, most: 1 },
+  new: { takes: ["currency", "units"], least: 0, most: 1 },
   resume: { takes: [], least: 0, most: 1 },
   list: { takes: ["json"], least: 0, most: 0 },
   show: { takes: ["to"], least: 1, most: 1 },

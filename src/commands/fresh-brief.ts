@@ -1,7 +1,6 @@
+import type { Units } from "../interview/conversation.ts";
 import { asciiText } from "../plain/index.ts";
 import { type BriefFile, type BriefStore, idOf, schemaVersion } from "../store/index.ts";
-
-const currencyForm = /^[A-Z]{3}$/;
 
 /** A name's id, whatever it is written in: accents and strokes are spelled out first. */
 export function idOfName(name: string): string | null {
@@ -25,9 +24,16 @@ export function freeName(briefs: BriefStore): string {
   }
 }
 
+/** The ISO 4217 code that was typed; null where there is no such currency. */
 export function readCurrency(text: string): string | null {
   const code = text.trim().toUpperCase();
-  return currencyForm.test(code) ? code : null;
+  return Intl.supportedValuesOf("currency").includes(code) ? code : null;
+}
+
+/** Units by the name that is typed; null where there are none of that name. */
+export function readUnits(text: string): Units | null {
+  const name = text.trim().toLowerCase();
+  return name === "metric" || name === "us" ? name : null;
 }
 
 /** What a locale's own currency commonly is: only a suggestion, from memory of ISO 4217. */
@@ -50,14 +56,25 @@ const currencyByRegion: Readonly<Record<string, string>> = {
 };
 const euroRegions = new Set("AT BE CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK".split(" "));
 
-export function suggestedCurrency(locale: string | undefined): string {
-  const region = /^[a-z]{2,3}[_-]([A-Z]{2})/.exec(locale ?? "")?.[1] ?? "";
+/** Where feet and pounds are what one thinks in: Unicode CLDR, supplemental data on measurement systems, from memory. */
+const feetRegions = new Set(["US", "LR", "MM"]);
+
+/** "GB" of en_GB.UTF-8, of en-GB, of zh-Hans-GB. */
+const regionOf = (locale: string): string =>
+  /^[a-z]{2,3}(?:[_-][A-Z][a-z]{3})?[_-]([A-Z]{2})(?![A-Za-z])/.exec(locale)?.[1] ?? "";
+
+export function suggestedCurrency(locale: string): string {
+  const region = regionOf(locale);
   return euroRegions.has(region) ? "EUR" : (currencyByRegion[region] ?? "USD");
 }
+
+export const suggestedUnits = (locale: string): Units =>
+  feetRegions.has(regionOf(locale)) ? "us" : "metric";
 
 export function freshBrief(about: {
   readonly name: string;
   readonly currency: string;
+  readonly units: Units;
   readonly startedUtc: string;
   readonly topicVersions: Readonly<Record<string, number>>;
 }): BriefFile {

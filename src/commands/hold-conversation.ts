@@ -46,6 +46,7 @@ function begun(context: Context, decided: Decided, program: Program): Begun {
   const file = freshBrief({
     name: decided.name,
     currency: decided.currency,
+    units: decided.units,
     startedUtc: context.nowUtc(),
     topicVersions: program.topicVersions,
   });
@@ -101,7 +102,9 @@ export async function holdConversation(
   lifeline.save = () => void save();
   lifeline.comeBack = comeBack;
   try {
-    const greeting = `Mastwright: ${file.name}.\nSaved as you go. Come back with: ${comeBack}\n`;
+    // Who begins has just been told that everything is saved.
+    const isSaved = decided.kind === "new" ? "" : "Saved as you go. ";
+    const greeting = `Mastwright: ${file.name}.\n${isSaved}Come back with: ${comeBack}\n`;
     context.out(surroundings.isAscii ? asciiText(greeting) : greeting);
     for (const { id: question, says } of refused) context.talk(`Not understood: ${question}: ${says}\n`);
     const code = await conversed(context, dialogue, state, program, linesSoFar);

@@ -2,4 +2,4 @@ import type { Context } from "./context.ts";
 import { startConversation } from "./start-conversation.ts";
 
 export const run = (context: Context): Promise<number> =>
-  startConversation(context, { kind: "any", name: null, currency: null });
+  startConversation(context, { kind: "any", name: null, currency: null, units: null });

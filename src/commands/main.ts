@@ -71,6 +71,8 @@ async function main(): Promise<void> {
       platform: process.platform,
       isInputTerminal: process.stdin.isTTY === true,
       isOutputTerminal: process.stdout.isTTY === true,
+      columns: process.stdout.columns,
+      systemLocale: Intl.DateTimeFormat().resolvedOptions().locale,
     }),
     briefs: openBriefs(folders.data),
     settings: openSettings(folders.settings),

@@ -1,5 +1,5 @@
 import { type Context, exitCodes } from "./context.ts";
-import { nameRefusal, readCurrency } from "./fresh-brief.ts";
+import { nameRefusal, readCurrency, readUnits } from "./fresh-brief.ts";
 import { startConversation } from "./start-conversation.ts";
 
 export async function run(context: Context): Promise<number> {
@@ -12,8 +12,14 @@ export async function run(context: Context): Promise<number> {
   const typed = context.options.currency;
   const currency = typed === undefined ? null : readCurrency(typed);
   if (typed !== undefined && currency === null) {
-    context.talk(`--currency takes three letters, for example EUR; got "${typed}".\n`);
+    context.talk(`--currency takes a currency's three letters, for example EUR; got "${typed}".\n`);
     return exitCodes.unusable;
   }
-  return startConversation(context, { kind: "new", name, currency });
+  const typedUnits = context.options.units;
+  const units = typedUnits === undefined ? null : readUnits(typedUnits);
+  if (typedUnits !== undefined && units === null) {
+    context.talk(`--units takes metric or us; got "${typedUnits}".\n`);
+    return exitCodes.unusable;
+  }
+  return startConversation(context, { kind: "new", name, currency, units });
 }

@@ -21,11 +21,19 @@ function schemaQuestion(id: string, { question }: AskStep): SchemaQuestion {
     kind === "choice"
       ? `One of: ${question.options.map((option: { id: string }) => option.id).join(", ")}.`
       : kind === "quantity"
-        ? `A bare number is in ${question.unit === "" ? "plain numbers" : question.unit}.`
+        ? bareNumberText(question)
         : kind === "place"
           ? "A town, or latitude and longitude."
           : "A stretch of the day, such as 6:30 to 18:00.";
   return { id, description: `${ask} ${answers}` };
+}
+
+/** In which unit a number without one is taken. */
+function bareNumberText({ unit, alsoUnit }: Extract<AskStep["question"], { kind: "quantity" }>): string {
+  if (unit === "") return "A plain number.";
+  return alsoUnit === undefined
+    ? `A bare number is in ${unit}.`
+    : `A bare number is in ${unit}, or in ${alsoUnit} where the brief's units are us.`;
 }
 
 function questions(): readonly SchemaQuestion[] {
@@ -51,11 +59,11 @@ function asSaved(id: string, kept: FileAnswer, file: BriefFile): FileAnswer {
 }
 
 function opened(file: BriefFile): Opened {
-  const { name, currency } = file;
+  const { name, currency, units } = file;
   const answers = Object.fromEntries(
     Object.entries(file.answers).map(([id, kept]) => [id, asSaved(id, kept, file)]),
   );
-  const run = runScript(interview, { name, currency }, answers);
+  const run = runScript(interview, { name, currency, units }, answers);
   const hidden: Record<string, Answer> = {};
   const untouched: Record<string, FileAnswer> = {};
   for (const id of run.unused) {

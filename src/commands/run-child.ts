@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { constants } from "node:os";
 import { exitCodes } from "./context.ts";
+import { welcomedMark } from "./surroundings.ts";
 
 /**
  * Runs this program again with the same terminal, and ends as it ends. Ctrl-C reaches the child as a key while it holds
@@ -10,6 +11,7 @@ export async function runChild(args: readonly string[]): Promise<number> {
   process.stdin.pause();
   const child = spawn(process.execPath, [...process.execArgv, process.argv[1]!, ...args], {
     stdio: "inherit",
+    env: { ...process.env, [welcomedMark]: "1" },
   });
   process.removeAllListeners("SIGINT");
   process.on("SIGINT", () => {});

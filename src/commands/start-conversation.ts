@@ -2,6 +2,7 @@ import { openAsking } from "./asking.ts";
 import { type Context, exitCodes } from "./context.ts";
 import { explanation } from "./explanation.ts";
 import { runChild } from "./run-child.ts";
+import { welcome } from "./welcome.ts";
 import { askedWhich, type Decided, decidedAlready, type Wish } from "./which-brief.ts";
 
 /** The command line that does what was decided without asking again. */
@@ -10,7 +11,7 @@ function argsFor(context: Context, decided: Decided): readonly string[] {
   const flags = [...(options.ascii ? ["--ascii"] : []), ...(options["no-color"] ? ["--no-color"] : [])];
   return decided.kind === "resume"
     ? ["resume", decided.id, ...flags]
-    : ["new", decided.name, "--currency", decided.currency, ...flags];
+    : ["new", decided.name, "--currency", decided.currency, "--units", decided.units, ...flags];
 }
 
 /**
@@ -25,6 +26,7 @@ export async function startConversation(context: Context, wish: Wish): Promise<n
   }
   const decided = decidedAlready(context, wish);
   if (decided !== null) {
+    if (decided.kind === "new") welcome(context);
     const { holdConversation } = await import("./hold-conversation.ts");
     return holdConversation(context, decided, null);
   }

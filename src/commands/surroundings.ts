@@ -12,7 +12,16 @@ export interface Surroundings {
   /** Started by `npm start`: the command line to come back with is then another. */
   readonly isFromNpm: boolean;
   readonly isDebugging: boolean;
+  /** Of the terminal; 80 where there is none. */
+  readonly columns: number;
+  /** Whose money and whose measures are suggested: "en_GB.UTF-8", "en-US"; empty where nothing says so. */
+  readonly locale: { readonly money: string; readonly measures: string };
+  /** Another process of ours, which this one goes on from, has said what the program is. */
+  readonly isWelcomed: boolean;
 }
+
+/** Set for a process that goes on from another of ours. */
+export const welcomedMark = "MASTWRIGHT_WELCOMED";
 
 const isSet = (value: string | undefined): boolean => value !== undefined && value !== "" && value !== "0";
 
@@ -27,6 +36,9 @@ export function surroundingsFrom(about: {
   readonly platform: string;
   readonly isInputTerminal: boolean;
   readonly isOutputTerminal: boolean;
+  /** What the system itself is set to. */
+  readonly systemLocale: string;
+  readonly columns: number | undefined;
 }): Surroundings {
   const { env, options } = about;
   const isPlainAsked = options.plain === true || isSet(env.ACCESSIBLE) || env.TERM === "dumb";
@@ -34,6 +46,8 @@ export function surroundingsFrom(about: {
   const hasPlain = about.isInputTerminal || options.plain === true;
   // Windows and macOS terminals show Unicode whatever these variables say.
   const usesLocale = about.platform !== "win32" && about.platform !== "darwin";
+  const localeOf = (category: string | undefined): string =>
+    env.LC_ALL || category || env.LANG || (usesLocale ? "" : about.systemLocale);
   return {
     face: isBoth && !isPlainAsked ? "chat" : hasPlain ? "plain" : "none",
     isTerminal: about.isInputTerminal,
@@ -41,6 +55,9 @@ export function surroundingsFrom(about: {
     isColourless: options["no-color"] === true || (env.NO_COLOR ?? "") !== "",
     isFromNpm: env.npm_lifecycle_event === "start",
     isDebugging: isSet(env.MASTWRIGHT_DEBUG),
+    columns: about.columns || 80,
+    locale: { money: localeOf(env.LC_MONETARY), measures: localeOf(env.LC_MEASUREMENT) },
+    isWelcomed: isSet(env[welcomedMark]),
   };
 }
 

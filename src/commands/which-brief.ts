@@ -1,51 +1,87 @@
+import type { Units } from "../interview/conversation.ts";
 import type { Asking } from "./asking.ts";
 import type { Context } from "./context.ts";
-import { freeName, nameRefusal, readCurrency, suggestedCurrency } from "./fresh-brief.ts";
+import { freeName, nameRefusal, readCurrency, suggestedCurrency, suggestedUnits } from "./fresh-brief.ts";
+import { welcome } from "./welcome.ts";
 
 /** What the command line asks for: anything, or one of the two. */
 export interface Wish {
   readonly kind: "any" | "new" | "resume";
   readonly name: string | null;
   readonly currency: string | null;
+  readonly units: Units | null;
 }
 
 export type Decided =
   | { readonly kind: "resume"; readonly id: string }
-  | { readonly kind: "new"; readonly name: string; readonly currency: string };
+  | { readonly kind: "new"; readonly name: string; readonly currency: string; readonly units: Units };
 
 /** What can be decided without asking anybody; null where somebody has to be asked. */
 export function decidedAlready(context: Context, wish: Wish): Decided | null {
-  const currency = wish.currency ?? context.settings.read().currency ?? null;
   if (wish.kind === "resume" && wish.name !== null) return { kind: "resume", id: wish.name };
-  if (wish.kind === "new" && wish.name !== null && currency !== null) {
-    return { kind: "new", name: wish.name, currency };
+  if (wish.kind === "resume") {
+    const [only, ...others] = context.briefs.list();
+    return only !== undefined && others.length === 0 ? { kind: "resume", id: only.id } : null;
+  }
+  const settings = context.settings.read();
+  const currency = wish.currency ?? settings.currency ?? null;
+  const units = wish.units ?? settings.units ?? null;
+  if (wish.kind === "new" && wish.name !== null && currency !== null && units !== null) {
+    return { kind: "new", name: wish.name, currency, units };
   }
   // From a pipe every line is an answer: nothing else may be asked.
-  if (!context.surroundings.isTerminal && wish.kind !== "resume") {
-    return { kind: "new", name: wish.name ?? freeName(context.briefs), currency: currency ?? "USD" };
+  if (!context.surroundings.isTerminal) {
+    return {
+      kind: "new",
+      name: wish.name ?? freeName(context.briefs),
+      currency: currency ?? "USD",
+      units: units ?? "metric",
+    };
   }
   return null;
 }
 
-async function askedNew(context: Context, wish: Wish, { asker }: Asking): Promise<Decided | null> {
+/** Asked once: the settings keep it for the next post. */
+async function askedCurrency({ settings, surroundings }: Context, { asker }: Asking): Promise<string | null> {
+  const typed = await asker.text("Which currency are prices in?", {
+    suggested: suggestedCurrency(surroundings.locale.money),
+    refuses: (text) =>
+      readCurrency(text) === null ? "Type its three letters, for example EUR, GBP or USD." : null,
+  });
+  if (typed === null) return null;
+  const currency = readCurrency(typed)!;
+  settings.write({ ...settings.read(), currency });
+  return currency;
+}
+
+/** The same for units. */
+async function askedUnits({ settings, surroundings }: Context, { asker }: Asking): Promise<Units | null> {
+  const units = await asker.choose<Units>(
+    "Which units do you think in?",
+    [
+      { value: "metric", label: "metric (m, kg)" },
+      { value: "us", label: "US (ft, lb)" },
+    ],
+    suggestedUnits(surroundings.locale.measures),
+  );
+  if (units !== null) settings.write({ ...settings.read(), units });
+  return units;
+}
+
+async function askedNew(context: Context, wish: Wish, asking: Asking): Promise<Decided | null> {
+  welcome(context);
   const name =
     wish.name ??
-    (await asker.text("What do you call this post?", {
+    (await asking.asker.text("What do you call this post?", {
       suggested: freeName(context.briefs),
       refuses: (text) => nameRefusal(context.briefs, text),
     }));
   if (name === null) return null;
-  const kept = wish.currency ?? context.settings.read().currency;
-  if (kept !== undefined) return { kind: "new", name: name.trim(), currency: kept };
-  const typed = await asker.text("In which currency are prices shown? Three letters, such as EUR.", {
-    suggested: suggestedCurrency(process.env.LC_ALL || process.env.LANG),
-    refuses: (text) =>
-      readCurrency(text) === null ? "Type three letters, for example EUR, GBP or USD." : null,
-  });
-  if (typed === null) return null;
-  const currency = readCurrency(typed)!;
-  context.settings.write({ ...context.settings.read(), currency });
-  return { kind: "new", name: name.trim(), currency };
+  const kept = context.settings.read();
+  const currency = wish.currency ?? kept.currency ?? (await askedCurrency(context, asking));
+  if (currency === null) return null;
+  const units = wish.units ?? kept.units ?? (await askedUnits(context, asking));
+  return units === null ? null : { kind: "new", name: name.trim(), currency, units };
 }
 
 /** Asks what is still open; null where the builder left. */

@@ -14,7 +14,8 @@ export interface AskedChoice<T> {
 
 /** null from any of them: the builder left (Ctrl-C, or the input ended). */
 export interface Asker {
-  choose<T>(ask: string, choices: readonly AskedChoice<T>[]): Promise<T | null>;
+  /** Enter alone takes the suggested one, where there is one. */
+  choose<T>(ask: string, choices: readonly AskedChoice<T>[], suggested?: T): Promise<T | null>;
   /** `refuses` returns what is wrong with a text, or null. */
   text(
     ask: string,
@@ -44,11 +45,12 @@ export async function promptAsker(about: { readonly isAscii: boolean }): Promise
     }
   };
   return {
-    choose: (ask, choices) =>
+    choose: (ask, choices, suggested) =>
       orLeft(
         select({
           message: ask,
           choices: choices.map(({ value, label }) => ({ value, name: label })),
+          ...(suggested === undefined ? {} : { default: suggested }),
           theme: {
             ...theme,
             icon: { cursor: about.isAscii ? "=" : "═" },
@@ -62,6 +64,16 @@ export async function promptAsker(about: { readonly isAscii: boolean }): Promise
       ),
     confirm: (ask) => orLeft(confirm({ message: ask, default: false, theme })),
   };
+}
+
+/** The choice meant by its number, or by words that stand in no other. */
+function chosenBy<T>(line: string, choices: readonly AskedChoice<T>[]): AskedChoice<T> | undefined {
+  if (/^\d+$/.test(line)) return choices[Number(line) - 1];
+  const words = line.toLowerCase();
+  const whole = choices.find(({ label }) => label.toLowerCase() === words);
+  if (whole !== undefined) return whole;
+  const holding = choices.filter(({ label }) => label.toLowerCase().includes(words));
+  return holding.length === 1 ? holding[0] : undefined;
 }
 
 /** Sets the same questions line by line: numbered choices, nothing redrawn, no escape sequence. */
@@ -81,15 +93,15 @@ export function lineAsker(about: {
     return line === null ? null : line.trim();
   };
   return {
-    async choose(ask, choices) {
+    async choose(ask, choices, suggested) {
       write(`${ask}\n`);
       for (const [index, { label }] of choices.entries()) write(`${index + 1}. ${label}\n`);
+      const usual = choices.findIndex(({ value }) => value === suggested);
+      const prompt = usual < 0 ? "Number: " : `Number. Enter alone takes ${usual + 1}. `;
       for (;;) {
-        const line = await askLine("Number: ");
+        const line = await askLine(prompt);
         if (line === null) return null;
-        const chosen =
-          choices[Number(line) - 1] ??
-          choices.find(({ label }) => label.toLowerCase() === line.toLowerCase());
+        const chosen = line === "" ? choices[usual] : chosenBy(line, choices);
         if (chosen !== undefined) return chosen.value;
         write(`Type a number from 1 to ${choices.length}.\n`);
       }

@@ -46,7 +46,14 @@ const briefFile = z.strictObject({
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, "three capital letters, such as EUR")
-    .default("USD"),
+    .default("USD")
+    .describe("ISO 4217: the currency that prices are in."),
+  units: z
+    .enum(["metric", "us"], { error: "metric or us" })
+    .default("metric")
+    .describe(
+      "What a bare number is taken in where a question knows two units: m, kg, mm, m/s for metric; ft, lb, in, mph for us.",
+    ),
   startedUtc: z.string().optional(),
   savedUtc: z.string().optional(),
   topicVersions: z.record(z.string(), z.number()).default({}),

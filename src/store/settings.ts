@@ -8,6 +8,8 @@ const settingsShape = z.object({
     .string()
     .regex(/^[A-Z]{3}$/)
     .optional(),
+  /** What a bare number is taken in, of briefs still to be begun. */
+  units: z.enum(["metric", "us"]).optional(),
 });
 export type Settings = z.output<typeof settingsShape>;
 

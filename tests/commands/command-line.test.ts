@@ -14,7 +14,7 @@ describe("the command line", () => {
 
   test("each command with what it takes", () => {
     expect(said("new")).toBe("new()");
-    expect(said("new", "hill gate", "--currency", "EUR")).toBe("new(hill gate)");
+    expect(said("new", "hill gate", "--currency", "EUR", "--units", "us")).toBe("new(hill gate)");
     expect(said("resume", "hill-gate")).toBe("resume(hill-gate)");
     expect(said("size", "a.json", "b.json", "--json")).toBe("size(a.json,b.json)");
     expect(said("size", "-")).toBe("size(-)");
@@ -33,6 +33,7 @@ describe("the command line", () => {
     expect(said("sizzle")).toBe('There is no command "sizzle".');
     expect(said("--bogus")).toBe("Unknown option '--bogus'.");
     expect(said("list", "--to", "md")).toBe("The command list takes no --to.");
+    expect(said("size", "x", "--units", "us")).toBe("The command size takes no --units.");
     expect(said("size")).toBe("The command size needs a brief: its name or its file.");
     expect(said("show", "a", "b")).toBe('That is one word too many: "b".');
     expect(said("checklist", "x", "--to")).toMatch(/^Option '--to <value>' argument missing\.$/);

@@ -10,6 +10,7 @@ const fileWith = (
   schemaVersion: 1,
   name: "hill gate",
   currency: "EUR",
+  units: "metric",
   topicVersions: { ...program.topicVersions },
   answers: { ...answers },
   ...more,
@@ -42,6 +43,27 @@ describe("a brief from a file", () => {
     expect(back.missing.map(({ id }) => id)).not.toContain("hours.clock");
     const typedOnly = program.open(fileWith({ ...byHand, "hours.when": "Always, day and night" }));
     expect(typedOnly.untouched).toEqual({ "hours.clock": "6:30 to 18:00" });
+  });
+
+  test("a bare number is feet and pounds where the brief says so, and saved so", () => {
+    const bare = { "view.distance": "30", "power.lift": "40", "loads.camera": "5" };
+    const us = program.open(fileWith(bare, { units: "us" }));
+    expect(us.refused).toEqual([]);
+    const { answers } = us.state;
+    expect(us.state.units).toBe("us");
+    expect(answers["view.distance"]?.value).toMatchObject({ best: 30, unit: "ft" });
+    expect(answers["power.lift"]?.value).toMatchObject({ best: 40, unit: "lb" });
+    // A question that knows one unit only is asked in that.
+    expect(answers["loads.camera"]?.value).toMatchObject({ best: 5, unit: "W" });
+    const again = program.open(fileWith(answers, { units: "us" }));
+    expect(again.state).toEqual(us.state);
+    // 1 ft = 0.3048 m and 1 lb = 0.45359237 kg exactly (NIST SP 811, appendix B.8).
+    const said = program.open(
+      fileWith({ ...bare, "view.distance": "9.144 m", "power.lift": "18.1436948 kg" }),
+    );
+    const figures = (of: typeof us) => program.shortFacts(program.designOf(of.state));
+    expect(figures(us)).toEqual(figures(said));
+    expect(figures(us)).not.toEqual(figures(program.open(fileWith(bare))));
   });
 
   test("what cannot be read is named with the reason, and stays as it is", () => {

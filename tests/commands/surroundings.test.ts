@@ -8,6 +8,8 @@ const about = (more: Partial<Parameters<typeof surroundingsFrom>[0]> = {}) =>
     platform: "linux",
     isInputTerminal: true,
     isOutputTerminal: true,
+    systemLocale: "en-US",
+    columns: 100,
     ...more,
   });
 
@@ -60,6 +62,26 @@ describe("which signs", () => {
     expect(about({ env: { NO_COLOR: "" } }).isColourless).toBe(false);
     expect(about({ env: { NO_COLOR: "0" } }).isColourless).toBe(true);
     expect(about({ options: { "no-color": true } }).isColourless).toBe(true);
+  });
+});
+
+describe("whose money and measures are suggested", () => {
+  // POSIX.1-2017, Base Definitions 8.2, for LC_MONETARY; glibc's LC_MEASUREMENT goes by the same rule (from memory).
+  test.each([
+    [{ LANG: "en_GB.UTF-8" }, "en_GB.UTF-8", "en_GB.UTF-8"],
+    [{ LANG: "en_US.UTF-8", LC_MEASUREMENT: "de_DE.UTF-8" }, "en_US.UTF-8", "de_DE.UTF-8"],
+    [{ LANG: "en_US.UTF-8", LC_MONETARY: "de_DE.UTF-8" }, "de_DE.UTF-8", "en_US.UTF-8"],
+    [{ LC_ALL: "C", LC_MEASUREMENT: "en_US.UTF-8" }, "C", "C"],
+    [{}, "", ""],
+  ])("%j", (env, money, measures) => {
+    expect(about({ env }).locale).toEqual({ money, measures });
+  });
+
+  test("where the environment says nothing, Windows and macOS say it themselves", () => {
+    for (const platform of ["darwin", "win32"]) {
+      expect(about({ env: {}, platform }).locale).toEqual({ money: "en-US", measures: "en-US" });
+      expect(about({ env: { LANG: "de_AT.UTF-8" }, platform }).locale.money).toBe("de_AT.UTF-8");
+    }
   });
 });
 

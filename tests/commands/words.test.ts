@@ -11,11 +11,16 @@ import {
   idOfName,
   nameRefusal,
   readCurrency,
+  readUnits,
   suggestedCurrency,
+  suggestedUnits,
 } from "../../src/commands/fresh-brief.ts";
 import { run as help } from "../../src/commands/help.ts";
 import type { Finding, Opened } from "../../src/commands/program.ts";
 import { verdictOn } from "../../src/commands/verdict.ts";
+import { welcome, welcomeLines } from "../../src/commands/welcome.ts";
+import { interview } from "../../src/commands/wiring.ts";
+import { runScript } from "../../src/interview/index.ts";
 import { openBriefs } from "../../src/store/index.ts";
 
 let folder = "";
@@ -36,6 +41,7 @@ describe("names", () => {
     const file = freshBrief({
       name: "Gate",
       currency: "EUR",
+      units: "metric",
       startedUtc: "2026-11-24T00:00:00Z",
       topicVersions: {},
     });
@@ -52,6 +58,7 @@ describe("names", () => {
     const file = freshBrief({
       name: "my post",
       currency: "EUR",
+      units: "metric",
       startedUtc: "2026-11-24T00:00:00Z",
       topicVersions: {},
     });
@@ -62,12 +69,26 @@ describe("names", () => {
 
 test("currencies are three letters, and the one suggested is the locale's", () => {
   expect(readCurrency(" eur ")).toBe("EUR");
-  expect(readCurrency("euro")).toBe(null);
+  for (const none of ["euro", "eu", "yes", "pou", ""]) expect(readCurrency(none), none).toBe(null);
   // ISO 4217 list of currencies by country, from memory.
   expect(suggestedCurrency("en_GB.UTF-8")).toBe("GBP");
   expect(suggestedCurrency("de_AT.UTF-8")).toBe("EUR");
   expect(suggestedCurrency("C")).toBe("USD");
-  expect(suggestedCurrency(undefined)).toBe("USD");
+  expect(suggestedCurrency("")).toBe("USD");
+  // Language tags as Windows and macOS have them: BCP 47, a script may stand before the region.
+  expect(suggestedCurrency("de-AT")).toBe("EUR");
+  expect(suggestedCurrency("sr-Latn-SI")).toBe("EUR");
+});
+
+test("units go by their name, and those suggested are the locale's", () => {
+  expect(readUnits(" US ")).toBe("us");
+  expect(readUnits("Metric")).toBe("metric");
+  for (const none of ["imperial", "m", ""]) expect(readUnits(none), none).toBe(null);
+  // Unicode CLDR, supplemental data on measurement systems, from memory.
+  for (const locale of ["en_US.UTF-8", "es-US", "en_LR.UTF-8", "my_MM.UTF-8"])
+    expect(suggestedUnits(locale), locale).toBe("us");
+  for (const locale of ["en_GB.UTF-8", "en-CA", "de_DE.UTF-8", "us_DE", "C", "POSIX", ""])
+    expect(suggestedUnits(locale), locale).toBe("metric");
 });
 
 test("how to come back, as it was started", () => {
@@ -111,6 +132,41 @@ describe("help", () => {
 
   test("an unknown one is named", () => {
     expect(page("nonsense")).toContain('There is no command "nonsense".');
+  });
+});
+
+describe("the first words", () => {
+  const said = (more: Partial<Context["surroundings"]>): readonly string[] => {
+    let text = "";
+    const surroundings = { face: "chat", columns: 60, isWelcomed: false, ...more };
+    const out = (written: string): void => {
+      text += written;
+    };
+    welcome({ surroundings, out } as unknown as Context);
+    return text.split("\n").slice(0, -1);
+  };
+
+  test("say as many questions as come up where somebody is unsure throughout", () => {
+    const everything = new Proxy({} as Record<string, string>, {
+      get: () => "unsure",
+      getOwnPropertyDescriptor: () => ({ configurable: true, enumerable: true, value: "unsure" }),
+    });
+    const { asked } = runScript(interview, { name: "x", currency: "EUR" }, everything);
+    const promised = Number(/about (\d+) questions/i.exec(said({}).join(" "))![1]);
+    expect(asked.length).toBeGreaterThanOrEqual(promised - 3);
+    expect(asked.length).toBeLessThanOrEqual(promised + 3);
+  });
+
+  test("stay within the window, and stand in four lines of a wider one", () => {
+    for (const columns of [30, 60, 80, 200]) {
+      for (const line of said({ columns })) expect(line.length, line).toBeLessThan(columns);
+    }
+    expect(said({ columns: 80 }).filter((line) => line !== "")).toHaveLength(4);
+  });
+
+  test("are not wrapped line by line, and not said twice", () => {
+    expect(said({ face: "plain", columns: 30 })).toEqual([...welcomeLines, ""]);
+    expect(said({ isWelcomed: true })).toEqual([]);
   });
 });
 

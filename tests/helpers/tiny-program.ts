@@ -34,6 +34,7 @@ export function openProgram(): Program {
       const state = {
         ...tinyState(file.name),
         currency: file.currency,
+        units: file.units,
         answers,
         cursor: asked.find((id) => !Object.hasOwn(answers, id)) ?? null,
       };

@@ -11,7 +11,7 @@ const start = (
 ) =>
   inTerminal({
     program: "tiny",
-    args: ["new", "hill gate", "--currency", "EUR"],
+    args: ["new", "hill gate", "--currency", "EUR", "--units", "metric"],
     home: freshHome(),
     ...about,
   });
@@ -188,7 +188,9 @@ describe("the screen itself", () => {
       for (const said of ["Noted Tromsø as answer 1.", "Stop", "200 Ah at 12 V"])
         expect(text).toContain(said);
       expect(text.includes("/_____/")).toBe(columns >= 90);
-      for (const line of text.split("\n").slice(2)) expect(line.length).toBeLessThan(columns);
+      // The line to come back with is left to the terminal to wrap, so that it can be copied whole.
+      const page = text.slice(text.indexOf("Come back with:")).split("\n").slice(1);
+      for (const line of page) expect(line.length).toBeLessThan(columns);
     },
   );
 
@@ -201,7 +203,7 @@ describe("the screen itself", () => {
       expect(terminal.sent()).not.toContain("\x1b[3J");
       expect(terminal.sent()).not.toContain("\x1b[2J");
       expect(terminal.sent()).not.toContain("\x1b[?1049h");
-      expect(terminal.everything().split("\n")[0]).toContain("Mastwright: hill gate.");
+      expect(terminal.everything().split("\n")[0]).toContain("Mastwright works out");
       for (const said of ["nearest town?", "Why we ask", "Once more", "1.2 km = 1200 m"]) {
         expect(terminal.everything()).toContain(said);
       }
@@ -230,7 +232,7 @@ describe("the screen itself", () => {
     terminal.send("\x15fixed\r");
     await terminal.waitFor("Noted fixed as answer 2.");
     expect(terminal.sent()).not.toContain("\x1b[3J");
-    expect(terminal.everything().split("\n")[0]).toContain("Mastwright: hill gate.");
+    expect(terminal.everything().split("\n")[0]).toContain("Mastwright works out");
   });
 
   test("with CI set it asks all the same", async () => {
@@ -253,7 +255,9 @@ describe("the screen itself", () => {
     };
     expect(await play({})).toMatch(sgr);
     expect(await play({ env: { NO_COLOR: "1" } })).not.toMatch(sgr);
-    expect(await play({ args: ["new", "hill gate", "--currency", "EUR", "--no-color"] })).not.toMatch(sgr);
+    expect(
+      await play({ args: ["new", "hill gate", "--currency", "EUR", "--units", "metric", "--no-color"] }),
+    ).not.toMatch(sgr);
   });
 
   test("in a locale without UTF-8 only ASCII is sent", async () => {
@@ -271,10 +275,13 @@ describe("the short questions before it, in a process of their own", () => {
     const home = freshHome();
     const terminal = start({ home, args: [] });
     await terminal.waitFor("What do you call this post?");
+    expect(terminal.everything()).toMatch(/^Mastwright works out a camera post/);
     terminal.send("boat ramp");
     await terminal.waitFor("boat ramp");
     terminal.send("\r");
-    await terminal.waitFor("In which currency");
+    await terminal.waitFor("Which currency");
+    terminal.send("\r");
+    await terminal.waitFor("Which units do you think in?");
     terminal.send("\r");
     await terminal.waitFor("What is the nearest town?");
     terminal.send("Tromsø\r");
@@ -282,14 +289,59 @@ describe("the short questions before it, in a process of their own", () => {
     terminal.send("\x03");
     expect(await terminal.end()).toBe(130);
     const saved = JSON.parse(readFileSync(join(home, "briefs", "boat-ramp.json"), "utf8"));
-    expect(saved).toMatchObject({ name: "boat ramp", currency: "GBP" });
+    expect(saved).toMatchObject({ name: "boat ramp", currency: "GBP", units: "metric" });
+    // Said before the first prompt, and not again by the process that draws the screen.
+    expect(terminal.everything().match(/Mastwright works out/g)).toHaveLength(1);
     const again = start({ home, args: [] });
     await again.waitFor("Which post is it about?");
     expect(again.everything()).toContain("Go on with boat ramp (1 answer)");
+    expect(again.everything()).not.toContain("Mastwright works out");
     again.send("\r");
     await again.waitFor("fixed or does it turn?");
     again.send("quit\r");
     expect(await again.end()).toBe(0);
+  });
+
+  test("units are suggested by the locale and kept for the next post; --units goes before both", async () => {
+    const home = freshHome();
+    const unitsOf = (id: string): string =>
+      JSON.parse(readFileSync(join(home, "briefs", `${id}.json`), "utf8")).units;
+    const american = start({ home, args: ["new", "barn"], env: { LC_MEASUREMENT: "en_US.UTF-8" } });
+    await american.waitFor("Which currency");
+    american.send("\r");
+    await american.waitFor("═ US (ft, lb)");
+    american.send("\r");
+    await american.waitFor("nearest town?");
+    american.send("Tromsø\rquit\r");
+    expect(await american.end()).toBe(0);
+    expect(unitsOf("barn")).toBe("us");
+    for (const [id, args, units] of [
+      ["gate", [], "us"],
+      ["ramp", ["--units", "metric"], "metric"],
+    ] as const) {
+      const next = start({ home, args: ["new", id, ...args] });
+      await next.waitFor("nearest town?");
+      expect(next.everything()).not.toContain("Which units");
+      next.send("Tromsø\rquit\r");
+      expect(await next.end()).toBe(0);
+      expect(unitsOf(id), id).toBe(units);
+    }
+  });
+
+  test("of two saved posts the one chosen by its arrow is gone on with", async () => {
+    const home = freshHome();
+    await piped({ program: "tiny", args: ["new", "boat ramp", "--plain"], home, input: "Tromsø\n" });
+    await piped({ program: "tiny", args: ["new", "hill gate", "--plain"], home, input: "Tromsø\nfixed\n" });
+    const terminal = start({ home, args: [] });
+    await terminal.waitFor("Which post is it about?");
+    // The latest saved stands first.
+    await terminal.waitFor("═ Go on with hill gate (2 answers)");
+    terminal.send("\x1b[B");
+    await terminal.waitFor("═ Go on with boat ramp (1 answer)");
+    terminal.send("\r");
+    await terminal.waitFor("Mastwright: boat ramp.");
+    await terminal.waitFor("fixed or does it turn?");
+    expect(terminal.everything()).not.toContain("Mastwright works out");
   });
 
   test("Ctrl-C at a prompt begins nothing", async () => {
@@ -324,8 +376,10 @@ describe("the plain face on a terminal", () => {
       const terminal = start({ home, args: [], env });
       await terminal.waitFor("What do you call this post?");
       terminal.send("boat ramp\r");
-      await terminal.waitFor("In which currency");
+      await terminal.waitFor("Which currency");
       terminal.send("EUR\r");
+      await terminal.waitFor("Number. Enter alone takes 1. ");
+      terminal.send("\r");
       await terminal.waitFor("Place, question 1 of 3. What is the nearest town?");
       terminal.send("Tromsø\r");
       await terminal.waitFor("So: Noted Tromsø as answer 1.");

@@ -34,6 +34,21 @@ describe("without a terminal", () => {
     expect(talk).toBe("");
   });
 
+  test("a new post begins with what this is, a resumed one does not", async () => {
+    const home = freshHome();
+    const begun = await run(home, ["new", "gate", "--plain", "--units", "us"], "Tromsø\n");
+    expect(begun.out).toMatch(
+      /^Mastwright works out a camera post .*\nAbout \d+ questions.*\n.*internet.*\n\n/,
+    );
+    const saved = JSON.parse(readFileSync(join(home, "briefs", "gate.json"), "utf8"));
+    expect(saved).toMatchObject({ units: "us", currency: "USD" });
+    // One brief: there is nothing to ask about which is meant.
+    const resumed = await run(home, ["resume", "--plain"], "fixed\n");
+    expect(resumed.out).toMatch(/^Mastwright: gate\.\nSaved as you go\./);
+    expect(resumed.out).not.toContain("questions");
+    expect(JSON.parse(readFileSync(join(home, "briefs", "gate.json"), "utf8")).units).toBe("us");
+  });
+
   test("the input may end anywhere: saved, code 3, and it goes on from there", async () => {
     const home = freshHome();
     expect((await run(home, ["new", "gate", "--plain"], "Tromsø\n")).code).toBe(3);
@@ -47,6 +62,7 @@ describe("without a terminal", () => {
     for (const args of [
       ["resume", "nowhere", "--plain"],
       ["new", "gate", "--currency", "euro", "--plain"],
+      ["new", "gate", "--units", "imperial", "--plain"],
       ["--nonsense"],
       ["sizes"],
       ["remove", "nowhere"],
@@ -94,7 +110,9 @@ describe("from a file", () => {
     const home = freshHome();
     const missing = await run(home, ["size", "-"], brief({ "place.name": "Tromsø" }));
     expect(missing.code).toBe(3);
-    expect(missing.talk).toContain("Gate: not answered: view.kind");
+    expect(missing.talk).toBe(
+      "Gate: not answered: view.kind (view.kind?)\nGate: not answered: link.distance (link.distance?)\n",
+    );
     expect(missing.out).toContain("200 Ah at 12 V");
     const stop = await run(home, ["size", "-"], brief({ ...whole, "place.name": "under the line" }));
     expect(stop.code).toBe(4);

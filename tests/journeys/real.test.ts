@@ -8,7 +8,7 @@ import type { Terminal } from "./terminal.ts";
 
 /** The real program in a real pseudo-terminal: ten topics, the real engine, data and design. */
 const about = { name: "hill gate", currency: "EUR" };
-const begin = ["new", "hill gate", "--currency", "EUR"];
+const begin = ["new", "hill gate", "--currency", "EUR", "--units", "metric"];
 
 /** What somebody types who knows a few things and is unsure of the rest. */
 const known: Readonly<Record<string, string>> = {
@@ -45,9 +45,9 @@ beforeAll(() => {
 });
 
 /** Types the answers one after the other, each when the one before it has been taken. */
-async function typeAll(terminal: Terminal, lines: readonly Question[]): Promise<void> {
+async function typeAll(terminal: Terminal, lines: readonly Question[], answered = 0): Promise<void> {
   for (const [index, { typed }] of lines.entries()) {
-    await terminal.waitFor("Answer │", { times: index + 1 });
+    await terminal.waitFor("Answer │", { times: answered + index + 1 });
     terminal.send(`${typed}\r`);
   }
 }
@@ -73,7 +73,8 @@ describe("the whole interview", () => {
     terminal.send("save\r");
     expect(await terminal.end()).toBe(0);
     const text = terminal.everything();
-    expect(text.split("\n")[0]).toBe("Mastwright: hill gate.");
+    expect(text.split("\n")[0]).toMatch(/^Mastwright works out/);
+    expect(text).toContain("\nMastwright: hill gate.\n");
     expect(text).toContain("Saved. Come back with: mastwright resume hill-gate");
     for (const title of interview.topics.map((topic) => topic.title))
       expect(text).toContain(`So far │ ${title}`);
@@ -138,6 +139,63 @@ describe("the whole interview", () => {
       expect(code).toBe(designs[0]!.code);
       expect(talk).toBe(designs[0]!.talk);
     }
+  });
+});
+
+describe("a builder who thinks in feet", () => {
+  test("types bare numbers on the chat screen; a file of bare numbers, and one with every unit, say the same", async () => {
+    const home = freshHome();
+    const terminal = inTerminal({
+      program: "real",
+      args: ["new", "hill gate"],
+      home,
+      env: { LANG: "en_US.UTF-8" },
+      columns: 60,
+      rows: 24,
+    });
+    await terminal.waitFor("(Enter alone takes USD)");
+    terminal.send("\r");
+    await terminal.waitFor("═ US (ft, lb)");
+    terminal.send("\r");
+    const bare = {
+      "place.where": "39.80, -89.64",
+      "view.distance": "30",
+      "view.width": "20",
+      "power.lift": "40",
+    };
+    const lines = asked(bare);
+    const distance = lines.findIndex(({ id }) => id === "view.distance");
+    const lift = lines.findIndex(({ id }) => id === "power.lift");
+    await typeAll(terminal, lines.slice(0, distance));
+    await terminal.waitFor("(ft or m):");
+    await typeAll(terminal, lines.slice(distance, lift), distance);
+    await terminal.waitFor("Heaviest lift (lb or kg):");
+    await typeAll(terminal, lines.slice(lift), lift);
+    await terminal.waitFor("Every question is answered.");
+    terminal.send("save\r");
+    expect(await terminal.end()).toBe(0);
+    expect(terminal.everything()).toContain("Heard │ 30 ft");
+    const saved = savedIn(home);
+    expect(saved).toMatchObject({ units: "us", currency: "USD" });
+    expect(saved.answers["view.distance"]).toMatchObject({ typed: "30", value: { best: 30, unit: "ft" } });
+
+    const all = Object.fromEntries(asked(bare).map(({ id, typed }) => [id, typed]));
+    const inMetres = { ...all, "view.distance": "30 ft", "view.width": "6.096 m", "power.lift": "40 lb" };
+    const write = (name: string, brief: object): void =>
+      writeFileSync(
+        join(home, name),
+        JSON.stringify({ schemaVersion: 1, name: "hill gate", currency: "USD", ...brief }),
+      );
+    write("feet.json", { units: "us", answers: all });
+    write("units.json", { answers: inMetres });
+    write("metres.json", { answers: all });
+    const size = (what: string) => piped({ program: "real", args: ["size", what], home });
+    const [chat, feet, units, metres] = await Promise.all(
+      ["hill-gate", "feet.json", "units.json", "metres.json"].map(size),
+    );
+    expect(feet).toEqual(chat);
+    expect(units!.out).toBe(chat!.out);
+    expect(metres!.out).not.toBe(chat!.out);
   });
 });
 

@@ -30,6 +30,24 @@ test("a choice is taken by its number or its words, and asked again otherwise", 
   expect(await askerFor("hill GATE\n").asker.choose("Which brief?", choices)).toBe("a");
 });
 
+test("words that stand in one choice only mean it; a number never does", async () => {
+  const posts = [
+    { value: "a", label: "Go on with hill gate (5 answers)" },
+    { value: "b", label: "Go on with boat ramp (2 answers)" },
+  ];
+  expect(await askerFor("boat\n").asker.choose("Which?", posts)).toBe("b");
+  const unclear = askerFor("go on\n5\n0\n1\n");
+  expect(await unclear.asker.choose("Which?", posts)).toBe("a");
+  expect(unclear.written().match(/Type a number from 1 to 2\./g)).toHaveLength(3);
+});
+
+test("Enter takes the suggested choice, which is said; without one it takes none", async () => {
+  const suggesting = askerFor("\n");
+  expect(await suggesting.asker.choose("Which?", choices, "b")).toBe("b");
+  expect(suggesting.written()).toMatch(/\nNumber\. Enter alone takes 2\. $/);
+  expect(await askerFor("\n1\n").asker.choose("Which?", choices)).toBe("a");
+});
+
 test("Enter takes the suggestion, and a refused text is asked for again with the reason", async () => {
   const about = {
     suggested: "my post",

@@ -43,6 +43,7 @@ describe("a brief written by hand", () => {
         schemaVersion: 1,
         name: "Gate",
         currency: "USD",
+        units: "metric",
         topicVersions: {},
         answers: { "place.site": "Tromsø" },
       },
@@ -52,6 +53,13 @@ describe("a brief written by hand", () => {
   test("names the field that is wrong", () => {
     const read = readBriefText('{"schemaVersion":1,"name":"Gate","currency":"euro","answers":{}}');
     expect(read).toEqual({ kind: "damaged", says: "currency: three capital letters, such as EUR" });
+    const units = readBriefText('{"schemaVersion":1,"name":"Gate","units":"imperial","answers":{}}');
+    expect(units).toEqual({ kind: "damaged", says: "units: metric or us" });
+  });
+
+  test("may say that bare numbers are feet", () => {
+    const read = readBriefText('{"schemaVersion":1,"name":"Gate","units":"us","answers":{}}');
+    expect(read).toMatchObject({ kind: "brief", file: { units: "us" } });
   });
 });
 
@@ -68,6 +76,17 @@ test("the schema names the known questions, and repeated ones by pattern", () =>
   expect("loads.device.12.kind").toMatch(new RegExp(pattern!));
   expect("loads.device.0.kind").not.toMatch(new RegExp(pattern!));
   expect(answers.additionalProperties).toBe(false);
+});
+
+test("the schema says what units there are, what they mean, and which are meant where nothing is said", () => {
+  const { properties, required } = briefJsonSchema([]) as {
+    properties: { units: { enum: string[]; default: string; description: string } };
+    required: string[];
+  };
+  expect(properties.units.enum).toEqual(["metric", "us"]);
+  expect(properties.units.default).toBe("metric");
+  expect(properties.units.description).toContain("ft");
+  expect(required).not.toContain("units");
 });
 
 describe("where things are kept", () => {

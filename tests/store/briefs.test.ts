@@ -30,6 +30,7 @@ const file: BriefFile = {
   schemaVersion: 1,
   name: "Hill gate",
   currency: "EUR",
+  units: "metric",
   savedUtc: "2026-11-24T12:00:00Z",
   topicVersions: { place: 1 },
   answers: {
@@ -219,8 +220,8 @@ test("names become ids that a person recognises", () => {
 
 test("settings come back", () => {
   expect(openSettings(folder).read()).toEqual({});
-  expect(openSettings(folder).write({ currency: "NOK" })).toBe(true);
-  expect(openSettings(folder).read()).toEqual({ currency: "NOK" });
+  expect(openSettings(folder).write({ currency: "NOK", units: "us" })).toBe(true);
+  expect(openSettings(folder).read()).toEqual({ currency: "NOK", units: "us" });
   writeFileSync(join(folder, "settings.json"), "{");
   expect(openSettings(folder).read()).toEqual({});
 });
