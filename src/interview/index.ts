@@ -19,6 +19,4 @@ export type {
 export type { SiteFacts, Telling, Topic } from "./define.ts";
 export { runScript, type ScriptRun } from "./script.ts";
 export { begin, designNow, update, view, walkNow } from "./session.ts";
-export { answerText, reviewRows, valueText } from "./shown.ts";
-export { ruleValue } from "./value.ts";
-export { labelOf, topicsOpen, walk } from "./walk.ts";
+export { reviewRows } from "./shown.ts";
