@@ -57,10 +57,18 @@ export type CommandLine =
       readonly args: readonly string[];
       readonly options: Options;
     }
-  | { readonly kind: "wrong"; readonly says: string };
+  /** With the command whose page of help tells more. */
+  | { readonly kind: "wrong"; readonly says: string; readonly command: CommandName | null };
 
 const isCommand = (word: string): word is CommandName => Object.hasOwn(commandForms, word);
-const wrong = (says: string): CommandLine => ({ kind: "wrong", says });
+const wrong = (says: string, command: CommandName | null = null): CommandLine => ({
+  kind: "wrong",
+  says,
+  command,
+});
+
+/** Commands that take one brief: a name of several words needs no quotation marks. */
+const ofOneBrief: ReadonlySet<CommandName> = new Set(["new", "resume", "remove", "show", "checklist"]);
 
 /** What was typed after the program's name, as a command with its arguments; or what is wrong with it. */
 export function readCommandLine(argv: readonly string[]): CommandLine {
@@ -86,9 +94,12 @@ export function readCommandLine(argv: readonly string[]): CommandLine {
   const form = commandForms[word];
   const taken = new Set<string>([...everywhere, ...form.takes]);
   for (const option of Object.keys(options)) {
-    if (!taken.has(option)) return wrong(`The command ${word} takes no --${option}.`);
+    if (!taken.has(option)) return wrong(`The command ${word} takes no --${option}.`, word);
   }
-  if (args.length < form.least) return wrong(`The command ${word} needs a brief: its name or its file.`);
-  if (args.length > form.most) return wrong(`That is one word too many: "${args[form.most]}".`);
+  if (args.length < form.least)
+    return wrong(`The command ${word} needs a brief: its name or its file.`, word);
+  if (ofOneBrief.has(word) && args.length > 0)
+    return { kind: "command", name: word, args: [args.join(" ")], options };
+  if (args.length > form.most) return wrong(`That is one word too many: "${args[form.most]}".`, word);
   return { kind: "command", name: word, args, options };
 }

@@ -5,6 +5,7 @@ import { type Context, exitCodes } from "./context.ts";
 import { freshBrief, idOfName, nameRefusal } from "./fresh-brief.ts";
 import { openProgram } from "./open-program.ts";
 import type { Program, Said, State } from "./program.ts";
+import { savedNames } from "./saved-names.ts";
 import { prepareDrawing } from "./surroundings.ts";
 import type { Decided } from "./which-brief.ts";
 import { writeLists } from "./write-lists.ts";
@@ -26,7 +27,7 @@ function resumed(context: Context, name: string): Begun {
     case "brief":
       return { kind: "begun", id: id!, file: loaded.file, says: [] };
     case "missing":
-      return { kind: "unusable", says: `There is no saved brief called ${name}. See: mastwright list` };
+      return { kind: "unusable", says: `There is no saved brief called ${name}. ${savedNames(briefs)}` };
     case "newer":
       return {
         kind: "unusable",

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import { type BriefFile, type BriefReading, readBriefText } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { idOfName } from "./fresh-brief.ts";
+import { savedNames } from "./saved-names.ts";
 
 export type Found =
   | { readonly kind: "brief"; readonly file: BriefFile }
@@ -36,5 +37,5 @@ export function foundBrief({ briefs }: Context, what: string): Found {
   } catch (error) {
     return { kind: "unusable", says: `${what} cannot be read: ${(error as Error).message}.` };
   }
-  return { kind: "unusable", says: `${what} is neither a file nor a saved brief. See: mastwright list` };
+  return { kind: "unusable", says: `${what} is neither a file nor a saved brief. ${savedNames(briefs)}` };
 }

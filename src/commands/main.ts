@@ -57,7 +57,8 @@ function onTerminated(code: number): () => void {
 async function main(): Promise<void> {
   const line = readCommandLine(process.argv.slice(2));
   if (line.kind === "wrong") {
-    process.stderr.write(`${line.says}\nSee: mastwright help\n`);
+    const page = line.command === null ? "help" : `help ${line.command}`;
+    process.stderr.write(`${line.says}\nSee: mastwright ${page}\n`);
     process.exitCode = exitCodes.unusable;
     return;
   }

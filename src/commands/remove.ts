@@ -1,13 +1,14 @@
 import { openAsking } from "./asking.ts";
 import { type Context, exitCodes } from "./context.ts";
 import { idOfName } from "./fresh-brief.ts";
+import { savedNames } from "./saved-names.ts";
 
 export async function run(context: Context): Promise<number> {
   const { briefs, options, surroundings, talk } = context;
   const name = context.args[0]!;
   const id = idOfName(name);
   if (id === null || !briefs.exists(id)) {
-    talk(`There is no saved brief called ${name}. See: mastwright list\n`);
+    talk(`There is no saved brief called ${name}. ${savedNames(briefs)}\n`);
     return exitCodes.unusable;
   }
   if (!options.yes) {

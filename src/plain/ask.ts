@@ -62,7 +62,17 @@ export async function promptAsker(about: { readonly isAscii: boolean }): Promise
       orLeft(
         input({ message: ask, default: suggested, validate: (text) => refuses(text.trim()) ?? true, theme }),
       ),
-    confirm: (ask) => orLeft(confirm({ message: ask, default: false, theme })),
+    confirm: (ask) =>
+      orLeft(
+        confirm({
+          message: ask,
+          default: false,
+          theme: {
+            ...theme,
+            style: { ...theme.style, defaultAnswer: () => "(yes or no; Enter alone is no)" },
+          },
+        }),
+      ),
   };
 }
 

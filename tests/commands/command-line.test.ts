@@ -35,9 +35,20 @@ describe("the command line", () => {
     expect(said("list", "--to", "md")).toBe("The command list takes no --to.");
     expect(said("size", "x", "--units", "us")).toBe("The command size takes no --units.");
     expect(said("size")).toBe("The command size needs a brief: its name or its file.");
-    expect(said("show", "a", "b")).toBe('That is one word too many: "b".');
+    expect(said("help", "a", "b")).toBe('That is one word too many: "b".');
     expect(said("checklist", "x", "--to")).toMatch(/^Option '--to <value>' argument missing\.$/);
     expect(said("list", "--json=yes")).toMatch(/'--json' does not take an argument\.$/);
+  });
+
+  test("a name of several words needs no quotation marks", () => {
+    for (const name of ["new", "resume", "remove", "show", "checklist"])
+      expect(said(name, "hill", "gate")).toBe(`${name}(hill gate)`);
+  });
+
+  test("what is wrong with a command leads to that command's page", () => {
+    expect(readCommandLine(["size"])).toMatchObject({ kind: "wrong", command: "size" });
+    expect(readCommandLine(["list", "--to", "md"])).toMatchObject({ kind: "wrong", command: "list" });
+    expect(readCommandLine(["sizzle"])).toMatchObject({ kind: "wrong", command: null });
   });
 
   test("every command can be typed by its name", () => {

@@ -76,6 +76,22 @@ describe("without a terminal", () => {
     }
   });
 
+  test("a name that is not there is answered with those that are", async () => {
+    const home = freshHome();
+    expect((await run(home, ["resume", "nowhere", "--plain"])).talk).toContain("No brief is saved yet.");
+    for (const name of ["a", "b"]) await run(home, ["new", name, "--plain"], "Tromsø\n");
+    const args = [
+      ["resume", "nowhere", "--plain"],
+      ["remove", "no", "where"],
+      ["size", "nowhere"],
+    ] as const;
+    for (const each of args) expect((await run(home, each)).talk, each[0]).toContain("Saved: b, a.\n");
+    for (const name of "cdef") await run(home, ["new", name, "--plain"], "Tromsø\n");
+    expect((await run(home, ["show", "nowhere"])).talk).toContain(
+      "Saved: f, e, d, c, b and 1 more, see: mastwright list",
+    );
+  });
+
   test("removing needs --yes where nobody can confirm it", async () => {
     const home = freshHome();
     await run(home, ["new", "gate", "--plain"], "Tromsø\n");

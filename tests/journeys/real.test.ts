@@ -78,6 +78,8 @@ describe("the whole interview", () => {
     expect(text).toContain("Saved. Come back with: mastwright resume hill-gate");
     for (const title of interview.topics.map((topic) => topic.title))
       expect(text).toContain(`So far │ ${title}`);
+    // The post is drawn beside each summary where there is room for it.
+    expect(text.match(/m high/g) ?? []).toHaveLength(columns < 90 ? 0 : interview.topics.length);
     expect(terminal.sent()).not.toContain("\x1b[3J");
     for (const line of text.split("\n").slice(2)) expect(line.length).toBeLessThanOrEqual(columns);
     const page = readFileSync(join(home, "hill-gate.html"), "utf8");
