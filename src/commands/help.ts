@@ -18,7 +18,7 @@ const pages: Readonly<Record<CommandName, Page>> = {
     form: "mastwright new [NAME] [--currency CODE] [--units metric|us]",
     does: "Begins a new post.",
     examples: [
-      ['mastwright new "hill gate"', "a post called hill gate"],
+      ["mastwright new hill gate", "a post called hill gate"],
       ["mastwright new barn --currency EUR", "with prices in euro"],
       ["mastwright new barn --units us", "a bare number is feet, pounds, inches, mph"],
     ],

@@ -69,7 +69,7 @@ export async function promptAsker(about: { readonly isAscii: boolean }): Promise
           default: false,
           theme: {
             ...theme,
-            style: { ...theme.style, defaultAnswer: () => "(yes or no; Enter alone is no)" },
+            style: { ...theme.style, defaultAnswer: () => "(type yes or no)" },
           },
         }),
       ),

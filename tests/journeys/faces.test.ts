@@ -356,7 +356,7 @@ describe("the short questions before it, in a process of their own", () => {
     const home = freshHome();
     await piped({ program: "tiny", args: ["new", "boat ramp", "--plain"], home, input: "Tromsø\n" });
     const kept = start({ home, args: ["remove", "boat-ramp"] });
-    await kept.waitFor("Remove boat-ramp with all its answers?");
+    await kept.waitFor("Remove boat-ramp with all its answers? (type yes or no)");
     kept.send("\r");
     expect(await kept.end()).toBe(0);
     expect(kept.everything()).toContain("Kept.");
