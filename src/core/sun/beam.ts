@@ -8,45 +8,87 @@ export interface Plane {
   readonly azimuthDeg: number;
 }
 
+/** A stretch of hour angle, noon 0, afternoon positive. */
+export interface HourSpan {
+  readonly fromRad: number;
+  readonly toRad: number;
+}
+
+/** The circle that the sun draws in a day, seen from a latitude; in sines and cosines, so that a sweep pays once. */
+export interface SunCircle {
+  readonly sinLatitude: number;
+  readonly cosLatitude: number;
+  readonly sinDeclination: number;
+  readonly cosDeclination: number;
+}
+
+export function sunCircle(day: { readonly latitudeDeg: number; readonly declinationDeg: number }): SunCircle {
+  return {
+    sinLatitude: sinDeg(day.latitudeDeg),
+    cosLatitude: cosDeg(day.latitudeDeg),
+    sinDeclination: sinDeg(day.declinationDeg),
+    cosDeclination: cosDeg(day.declinationDeg),
+  };
+}
+
+/** The normal of a plane. */
+export interface PlaneNormal {
+  readonly northward: number;
+  readonly eastward: number;
+  readonly upward: number;
+}
+
+export const LEVEL_NORMAL: PlaneNormal = { northward: 0, eastward: 0, upward: 1 };
+
+export function planeNormal(plane: Plane): PlaneNormal {
+  return {
+    northward: sinDeg(plane.tiltDeg) * cosDeg(plane.azimuthDeg),
+    eastward: sinDeg(plane.tiltDeg) * sinDeg(plane.azimuthDeg),
+    upward: cosDeg(plane.tiltDeg),
+  };
+}
+
+/** The stretch round noon in which the sun stands above a level ring of obstacles. */
+export function aboveRing(circle: SunCircle, horizonDeg: number): HourSpan {
+  const halfRad = acosHeldRad(
+    (sinDeg(horizonDeg) - circle.sinLatitude * circle.sinDeclination) /
+      (circle.cosLatitude * circle.cosDeclination),
+  );
+  return { fromRad: -halfRad, toRad: halfRad };
+}
+
 /**
- * Integral over a day's hour angle of the cosine of incidence on a plane, while the sun stands above a level
- * ring of obstacles and in front of the plane; exact.
+ * Integral over hour angle of the cosine of incidence on a plane, over those parts of the given stretches in which the
+ * sun stands in front of it; exact.
  *
- * The cosine is a + b cos(w) + c sin(w) = a + r cos(w - w0) with hour angle w, so it is positive on one
- * stretch round w0, and the sun is in view on one stretch round noon. The stretches may meet across midnight
- * in polar summer.
+ * The cosine is a + b cos(w) + c sin(w) = a + r cos(w - w0) with hour angle w, so it is positive on one stretch round
+ * w0. That may meet a given stretch across midnight in polar summer.
  *
- * @param day.horizonDeg  elevation below which the sun is hidden, 0 to 80
+ * @param spans  in which the sun is in view, each within -pi to pi
  * @returns rad, 0 or more (1 would be an hour angle of 1 rad with the sun square on the plane)
  */
-export function dayCosineIntegralRad(
-  day: Plane & { readonly latitudeDeg: number; readonly declinationDeg: number; readonly horizonDeg: number },
+export function cosineIntegralRad(
+  circle: SunCircle,
+  { northward, eastward, upward }: PlaneNormal,
+  spans: readonly HourSpan[],
 ): number {
-  const sinLatitude = sinDeg(day.latitudeDeg);
-  const cosLatitude = cosDeg(day.latitudeDeg);
-  const sinDeclination = sinDeg(day.declinationDeg);
-  const cosDeclination = cosDeg(day.declinationDeg);
-  const northward = sinDeg(day.tiltDeg) * cosDeg(day.azimuthDeg);
-  const eastward = sinDeg(day.tiltDeg) * sinDeg(day.azimuthDeg);
-  const upward = cosDeg(day.tiltDeg);
-
+  const { sinLatitude, cosLatitude, sinDeclination, cosDeclination } = circle;
   const a = sinDeclination * (upward * sinLatitude + northward * cosLatitude);
   const b = cosDeclination * (upward * cosLatitude - northward * sinLatitude);
   const c = -cosDeclination * eastward;
-  const r = Math.hypot(b, c);
+  const r = Math.sqrt(b * b + c * c);
   const w0 = Math.atan2(c, b);
   // at the pole a flat plane sees a constant cosine: r is then rounding noise and only a's sign counts
   const facingRad = r < 1e-12 ? (a > 0 ? Math.PI : 0) : acosHeldRad(-a / r);
-  const inViewRad = acosHeldRad(
-    (sinDeg(day.horizonDeg) - sinLatitude * sinDeclination) / (cosLatitude * cosDeclination),
-  );
 
   let total = 0;
-  for (const shift of [-2 * Math.PI, 0, 2 * Math.PI]) {
-    const centre = w0 + shift;
-    const from = Math.max(centre - facingRad, -inViewRad);
-    const to = Math.min(centre + facingRad, inViewRad);
-    if (to > from) total += a * (to - from) + r * (Math.sin(to - centre) - Math.sin(from - centre));
+  for (let turn = -1; turn <= 1; turn += 1) {
+    const centre = w0 + turn * 2 * Math.PI;
+    for (const span of spans) {
+      const from = Math.max(centre - facingRad, span.fromRad);
+      const to = Math.min(centre + facingRad, span.toRad);
+      if (to > from) total += a * (to - from) + r * (Math.sin(to - centre) - Math.sin(from - centre));
+    }
   }
   return Math.max(0, total);
 }
@@ -75,20 +117,17 @@ export function beamTiltRatio(
     readonly horizonDeg?: number;
   },
 ): number {
-  const free = {
+  const circle = sunCircle({
     latitudeDeg: within("latitudeDeg", day.latitudeDeg, -90, 90),
     declinationDeg: within("declinationDeg", day.declinationDeg, -24, 24),
-    tiltDeg: 0,
-    azimuthDeg: 0,
-    horizonDeg: 0,
-  };
-  const level = dayCosineIntegralRad(free);
-  const tilted = dayCosineIntegralRad({
-    ...free,
+  });
+  const normal = planeNormal({
     tiltDeg: within("tiltDeg", day.tiltDeg, 0, 90),
     azimuthDeg: within("azimuthDeg", day.azimuthDeg, 0, 360),
-    horizonDeg: within("horizonDeg", day.horizonDeg ?? 0, 0, 80),
   });
+  const horizonDeg = within("horizonDeg", day.horizonDeg ?? 0, 0, 80);
+  const level = cosineIntegralRad(circle, LEVEL_NORMAL, [aboveRing(circle, 0)]);
+  const tilted = cosineIntegralRad(circle, normal, [aboveRing(circle, horizonDeg)]);
   // below this the sun grazes the horizon for minutes: the quotient is noise
   return level < 1e-6 ? 0 : tilted / level;
 }

@@ -1,5 +1,7 @@
 import { clamp, indexOfMin, within } from "../numerics/index.ts";
 import { type LevelSun, levelMonths, planeMonths } from "./monthly-poa.ts";
+import { openSky } from "./open-sky.ts";
+import { flattestBestDeg } from "./tilt-search.ts";
 
 /**
  * A month with less than this on the level is dark: no practical array lives on it, the bank has to bridge
@@ -57,29 +59,38 @@ export function bestTilt(
   const judged = lit.length > 0 ? lit : wanted;
 
   const levels = levelMonths(site);
+  const sky = openSky(levels, site);
+  const known = new Map<number, TiltResult>();
   const at = (tiltDeg: number): TiltResult => {
+    const before = known.get(tiltDeg);
+    if (before !== undefined) return before;
     const azimuthDeg = site.latitudeDeg < 0 ? 0 : 180;
-    const poaDailyKWhPerM2ByMonth = planeMonths(levels, { ...site, tiltDeg, azimuthDeg }).map(
-      (month) => month.poaDailyKWhPerM2,
-    );
+    const poaDailyKWhPerM2ByMonth = planeMonths({
+      levels,
+      sky,
+      plane: { tiltDeg, azimuthDeg },
+      albedoByMonth: site.albedoByMonth,
+    }).map((month) => month.poaDailyKWhPerM2);
     const ratios = judged.map((month) => poaDailyKWhPerM2ByMonth[month]! / site.dailyWhByMonth[month]!);
     const worst = indexOfMin(ratios);
-    return {
+    const result = {
       tiltDeg,
       azimuthDeg,
       poaDailyKWhPerM2ByMonth,
       worstMonth: judged[worst]!,
       worstRatioKWhPerM2PerWh: ratios[worst]!,
     };
+    known.set(tiltDeg, result);
+    return result;
   };
 
-  let best = at(minTiltDeg);
-  for (let tiltDeg = minTiltDeg + 1; tiltDeg <= maxTiltDeg; tiltDeg += 1) {
-    const tried = at(tiltDeg);
-    if (tried.worstRatioKWhPerM2PerWh > best.worstRatioKWhPerM2PerWh * (1 + 1e-9)) best = tried;
-  }
+  const bestDeg = flattestBestDeg({
+    minDeg: minTiltDeg,
+    maxDeg: maxTiltDeg,
+    worth: (tiltDeg) => at(tiltDeg).worstRatioKWhPerM2PerWh,
+  });
   return {
-    ...best,
+    ...at(bestDeg),
     latitudeTilt: at(Math.round(clamp(Math.abs(site.latitudeDeg), minTiltDeg, maxTiltDeg))),
     darkMonths: wanted.filter((month) => !judged.includes(month) || lit.length === 0),
   };

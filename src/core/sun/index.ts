@@ -29,6 +29,16 @@ export {
   hourlyDiffuseFrac,
   monthlyDiffuseFrac,
 } from "./diffuse.ts";
+export { type GhiFromTilted, ghiFromTilted } from "./ghi-from-tilted.ts";
+export {
+  type HorizonPoint,
+  type HorizonProfile,
+  horizonFrom,
+  type Obstacle,
+  treeElevationDeg,
+} from "./horizon.ts";
+export { type HorizonLoss, horizonLoss } from "./horizon-loss.ts";
+export type { HorizonRefusal, HorizonRefused } from "./horizon-refusal.ts";
 export { diffuseHourFrac, globalHourFrac } from "./hour-share.ts";
 export {
   clearSkyGhiWPerM2,
@@ -39,6 +49,7 @@ export {
   splitIrradiance,
 } from "./irradiance.ts";
 export { type LevelSun, type MonthlyPoa, monthlyPoa } from "./monthly-poa.ts";
+export type { Surroundings } from "./open-sky.ts";
 export {
   FIRST_UTC_MS,
   incidenceDeg,
@@ -47,5 +58,10 @@ export {
   sunDirection,
   sunPosition,
 } from "./position.ts";
+export {
+  type HorizonRead,
+  readHorizon,
+  type UnderstoodObstacle,
+} from "./read-horizon.ts";
 export { type SunTimes, sunTimes } from "./sun-times.ts";
 export { MEAN_DAY_BY_MONTH, type MeanDay, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";

@@ -1,6 +1,6 @@
 import { clamp, within } from "../numerics/index.ts";
 import { cosDeg } from "./angle.ts";
-import { dayCosineIntegralRad } from "./beam.ts";
+import { aboveRing, cosineIntegralRad, LEVEL_NORMAL, type SunCircle, sunCircle } from "./beam.ts";
 import { sunsetHourAngleDeg } from "./day.ts";
 import {
   cooperDeclinationDeg,
@@ -16,14 +16,25 @@ import { MEAN_DAY_BY_MONTH, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
 /** One day that stands for a month or a part of it. */
 export interface SampleDay {
   readonly declinationDeg: number;
+  readonly circle: SunCircle;
   /** Square of mean over actual distance to the sun. */
   readonly distanceRatio: number;
 }
 
-/** A month on the level, parted into beam and diffuse; nothing here depends on the panel. */
-export interface LevelMonth {
+/** A month's sun at a latitude, before any weather. */
+export interface MonthSun {
   readonly days: readonly SampleDay[];
+  /** Sum over the days of the cosine on the level under a free horizon, weighted by distanceRatio. */
+  readonly freeRad: number;
   readonly extraterrestrialDailyKWhPerM2: number;
+  /** Of the mean day. */
+  readonly sunsetHourAngleDeg: number;
+  /** The most of the light that may be beam: see clearBeamFrac. */
+  readonly clearBeamFrac: number;
+}
+
+/** A month on the level, parted into beam and diffuse; nothing here depends on the panel. */
+export interface LevelMonth extends MonthSun {
   /** Global over extraterrestrial; 0 without sun. */
   readonly clearnessIndex: number;
   readonly beamDailyKWhPerM2: number;
@@ -66,43 +77,52 @@ export function levelMonth(at: {
   readonly ghiDailyKWhPerM2: number;
   readonly latitudeDeg: number;
 }): LevelMonth {
-  const globalKWhPerM2 = within("ghiDailyKWhPerM2", at.ghiDailyKWhPerM2, 0, 15);
+  return partedMonth(monthSun(at), at.ghiDailyKWhPerM2);
+}
+
+/** The part of levelMonth that no weather changes. */
+export function monthSun(at: { readonly month: number; readonly latitudeDeg: number }): MonthSun {
   const latitudeDeg = within("latitudeDeg", at.latitudeDeg, -90, 90);
   const days = sampleDays(at.month, latitudeDeg);
   const freeRad = days.reduce(
-    (total, day) =>
-      total +
-      day.distanceRatio *
-        dayCosineIntegralRad({ ...day, latitudeDeg, tiltDeg: 0, azimuthDeg: 0, horizonDeg: 0 }),
+    (total, { circle, distanceRatio }) =>
+      total + distanceRatio * cosineIntegralRad(circle, LEVEL_NORMAL, [aboveRing(circle, 0)]),
     0,
   );
-  if (freeRad < LEAST_SUN_RAD) {
-    return {
-      days,
-      extraterrestrialDailyKWhPerM2: 0,
-      clearnessIndex: 0,
-      beamDailyKWhPerM2: 0,
-      diffuseDailyKWhPerM2: globalKWhPerM2,
-    };
+  const hasSun = freeRad >= LEAST_SUN_RAD;
+  return {
+    days,
+    freeRad,
+    extraterrestrialDailyKWhPerM2: hasSun
+      ? ((24 / (2 * Math.PI)) * SOLAR_CONSTANT_W_PER_M2 * freeRad) / 1000 / days.length
+      : 0,
+    sunsetHourAngleDeg: sunsetHourAngleDeg({
+      latitudeDeg,
+      declinationDeg: cooperDeclinationDeg(MEAN_DAY_BY_MONTH[at.month]!.dayOfYear),
+    }),
+    clearBeamFrac: hasSun ? clearBeamFrac(days, latitudeDeg) : 0,
+  };
+}
+
+/** The part of levelMonth that the weather makes. */
+export function partedMonth(sun: MonthSun, ghiDailyKWhPerM2: number): LevelMonth {
+  const globalKWhPerM2 = within("ghiDailyKWhPerM2", ghiDailyKWhPerM2, 0, 15);
+  const { extraterrestrialDailyKWhPerM2 } = sun;
+  if (extraterrestrialDailyKWhPerM2 === 0) {
+    return { ...sun, clearnessIndex: 0, beamDailyKWhPerM2: 0, diffuseDailyKWhPerM2: globalKWhPerM2 };
   }
-  const extraterrestrialDailyKWhPerM2 =
-    ((24 / (2 * Math.PI)) * SOLAR_CONSTANT_W_PER_M2 * freeRad) / 1000 / days.length;
   const clearnessIndex = globalKWhPerM2 / extraterrestrialDailyKWhPerM2;
   const erbsFrac =
     1 -
     monthlyDiffuseFrac({
       clearnessIndex: clamp(clearnessIndex, 0, CLEAREST_MONTH_INDEX),
-      sunsetHourAngleDeg: sunsetHourAngleDeg({
-        latitudeDeg,
-        declinationDeg: cooperDeclinationDeg(MEAN_DAY_BY_MONTH[at.month]!.dayOfYear),
-      }),
+      sunsetHourAngleDeg: sun.sunsetHourAngleDeg,
     });
   const beamDailyKWhPerM2 =
     Math.min(globalKWhPerM2, CLEAREST_MONTH_INDEX * extraterrestrialDailyKWhPerM2) *
-    Math.min(erbsFrac, clearBeamFrac(days, latitudeDeg));
+    Math.min(erbsFrac, sun.clearBeamFrac);
   return {
-    days,
-    extraterrestrialDailyKWhPerM2,
+    ...sun,
     clearnessIndex,
     beamDailyKWhPerM2,
     diffuseDailyKWhPerM2: globalKWhPerM2 - beamDailyKWhPerM2,
@@ -113,12 +133,14 @@ function sampleDays(month: number, latitudeDeg: number): readonly SampleDay[] {
   const { dayOfYear, firstDayOfYear, days } = MEAN_DAY_BY_MONTH[month]!;
   if (Math.abs(latitudeDeg) <= MEAN_DAY_LATITUDE_DEG) {
     const declinationDeg = cooperDeclinationDeg(dayOfYear);
-    return [{ declinationDeg, distanceRatio: distanceFactorRatio(dayOfYear) }];
+    const circle = sunCircle({ latitudeDeg, declinationDeg });
+    return [{ declinationDeg, circle, distanceRatio: distanceFactorRatio(dayOfYear) }];
   }
-  return Array.from({ length: days }, (_, i) => ({
-    declinationDeg: spencerDeclinationDeg(firstDayOfYear + i),
-    distanceRatio: spencerDistanceFactorRatio(firstDayOfYear + i),
-  }));
+  return Array.from({ length: days }, (_, i) => {
+    const declinationDeg = spencerDeclinationDeg(firstDayOfYear + i);
+    const circle = sunCircle({ latitudeDeg, declinationDeg });
+    return { declinationDeg, circle, distanceRatio: spencerDistanceFactorRatio(firstDayOfYear + i) };
+  });
 }
 
 /**

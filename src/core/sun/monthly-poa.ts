@@ -1,23 +1,19 @@
 import { within } from "../numerics/index.ts";
 import { cosDeg } from "./angle.ts";
-import { dayCosineIntegralRad, type Plane, skyViewFrac } from "./beam.ts";
+import { cosineIntegralRad, type Plane, planeNormal } from "./beam.ts";
 import { LEAST_SUN_RAD, type LevelMonth, levelMonth } from "./level-month.ts";
+import { type OpenSky, openSky, type Surroundings } from "./open-sky.ts";
 
 /**
  * What falls on the level, month by month, and what it falls on. All lists have 12 entries, January first.
  */
-export interface LevelSun {
+export interface LevelSun extends Surroundings {
   /** Monthly mean of daily global horizontal irradiation, 0 to 15 each. */
   readonly ghiDailyKWhPerM2ByMonth: readonly number[];
   /** -90 to 90, north positive. */
   readonly latitudeDeg: number;
   /** Reflectance of the ground before the panel, 0 to 1: about 0.2, fresh snow 0.7. */
   readonly albedoByMonth: readonly number[];
-  /**
-   * Level ring of obstacles round the panel (hills, trees), elevation 0 to 80; 0 when left out. It hides the
-   * beam below it and that band of the sky, and itself sends nothing back.
-   */
-  readonly horizonDeg?: number;
 }
 
 /** Each number of the monthly method, 12 entries each, January first. */
@@ -49,7 +45,12 @@ export interface MonthlyPoa {
  */
 export function monthlyPoa(site: LevelSun & Plane): MonthlyPoa {
   const levels = levelMonths(site);
-  const planes = planeMonths(levels, site);
+  const planes = planeMonths({
+    levels,
+    sky: openSky(levels, site),
+    plane: site,
+    albedoByMonth: site.albedoByMonth,
+  });
   return {
     poaDailyKWhPerM2ByMonth: planes.map((m) => m.poaDailyKWhPerM2),
     extraterrestrialDailyKWhPerM2ByMonth: levels.map((m) => m.extraterrestrialDailyKWhPerM2),
@@ -70,43 +71,77 @@ export function levelMonths(site: LevelSun): readonly LevelMonth[] {
   );
 }
 
-/** The same months seen by a plane. */
-export function planeMonths(
-  levels: readonly LevelMonth[],
-  site: Omit<LevelSun, "ghiDailyKWhPerM2ByMonth"> & Plane,
-): readonly { readonly poaDailyKWhPerM2: number; readonly beamTiltRatio: number }[] {
-  const plane = {
-    latitudeDeg: within("latitudeDeg", site.latitudeDeg, -90, 90),
-    tiltDeg: within("tiltDeg", site.tiltDeg, 0, 90),
-    azimuthDeg: within("azimuthDeg", site.azimuthDeg, 0, 360),
-    horizonDeg: within("horizonDeg", site.horizonDeg ?? 0, 0, 80),
-  };
-  const flat = { ...plane, tiltDeg: 0, azimuthDeg: 0 };
-  const skyFrac = skyViewFrac(plane);
-  const groundViewFrac = (1 - cosDeg(plane.tiltDeg)) / 2;
-  within("months of albedoByMonth", site.albedoByMonth.length, 12, 12);
+/** One month on a plane. */
+export interface PlaneMonth {
+  readonly poaDailyKWhPerM2: number;
+  readonly beamTiltRatio: number;
+}
 
-  return levels.map((level, month) => {
-    const albedo = within("albedo", site.albedoByMonth[month]!, 0, 1);
-    let freeRad = 0;
-    let flatRad = 0;
+/** The same months seen by a plane. */
+export function planeMonths(seen: {
+  readonly levels: readonly LevelMonth[];
+  readonly sky: OpenSky;
+  readonly plane: Plane;
+  readonly albedoByMonth: readonly number[];
+}): readonly PlaneMonth[] {
+  within("months of albedoByMonth", seen.albedoByMonth.length, 12, 12);
+  const views = planeViews(seen);
+  return seen.levels.map((level, month) => planeMonth(level, views[month]!));
+}
+
+/** What one month's weather is weighed with on a plane. */
+export interface PlaneView {
+  readonly beamTiltRatio: number;
+  readonly skyFrac: number;
+  /** Of the beam and of the diffuse light that fall on open level ground, what the ground sends to the plane. */
+  readonly groundOfBeamFrac: number;
+  readonly groundOfDiffuseFrac: number;
+}
+
+/** The part of planeMonths that no weather changes. */
+export function planeViews(seen: {
+  readonly levels: readonly Pick<LevelMonth, "freeRad">[];
+  readonly sky: OpenSky;
+  readonly plane: Plane;
+  readonly albedoByMonth: readonly number[];
+}): readonly PlaneView[] {
+  const plane = {
+    tiltDeg: within("tiltDeg", seen.plane.tiltDeg, 0, 90),
+    azimuthDeg: within("azimuthDeg", seen.plane.azimuthDeg, 0, 360),
+  };
+  const normal = planeNormal(plane);
+  const skyFrac = seen.sky.skyFrac(plane);
+  const groundViewFrac = (1 - cosDeg(plane.tiltDeg)) / 2;
+  return seen.levels.map(({ freeRad }, month) => {
+    const sentFrac = within("albedo", seen.albedoByMonth[month]!, 0, 1) * groundViewFrac;
+    const { days, litRad } = seen.sky.months[month]!;
+    const groundOfDiffuseFrac = sentFrac * seen.sky.levelSkyFrac;
+    if (freeRad < LEAST_SUN_RAD)
+      return { beamTiltRatio: 0, skyFrac, groundOfBeamFrac: 0, groundOfDiffuseFrac };
     let tiltedRad = 0;
-    for (const { declinationDeg, distanceRatio } of level.days) {
-      freeRad += distanceRatio * dayCosineIntegralRad({ ...flat, horizonDeg: 0, declinationDeg });
-      flatRad += distanceRatio * dayCosineIntegralRad({ ...flat, declinationDeg });
-      tiltedRad += distanceRatio * dayCosineIntegralRad({ ...plane, declinationDeg });
+    for (const { circle, distanceRatio, litSpans } of days) {
+      tiltedRad += distanceRatio * cosineIntegralRad(circle, normal, litSpans);
     }
-    const hasSun = freeRad >= LEAST_SUN_RAD;
-    const beamTiltRatio = hasSun ? tiltedRad / freeRad : 0;
-    const groundKWhPerM2 =
-      level.beamDailyKWhPerM2 * (hasSun ? flatRad / freeRad : 0) +
-      level.diffuseDailyKWhPerM2 * cosDeg(plane.horizonDeg) ** 2;
     return {
-      beamTiltRatio,
-      poaDailyKWhPerM2:
-        level.beamDailyKWhPerM2 * beamTiltRatio +
-        level.diffuseDailyKWhPerM2 * skyFrac +
-        albedo * groundKWhPerM2 * groundViewFrac,
+      beamTiltRatio: tiltedRad / freeRad,
+      skyFrac,
+      groundOfBeamFrac: (sentFrac * litRad) / freeRad,
+      groundOfDiffuseFrac,
     };
   });
+}
+
+export function planeMonth(
+  level: Pick<LevelMonth, "beamDailyKWhPerM2" | "diffuseDailyKWhPerM2">,
+  view: PlaneView,
+): PlaneMonth {
+  const beam = level.beamDailyKWhPerM2;
+  const diffuse = level.diffuseDailyKWhPerM2;
+  return {
+    beamTiltRatio: view.beamTiltRatio,
+    poaDailyKWhPerM2:
+      beam * view.beamTiltRatio +
+      diffuse * view.skyFrac +
+      (beam * view.groundOfBeamFrac + diffuse * view.groundOfDiffuseFrac),
+  };
 }
