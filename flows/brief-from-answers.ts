@@ -2,6 +2,8 @@
  * The only map from question ids to engineering names. Arithmetic here is at most a change of unit; judgement lives in
  * src/design.
  */
+
+import type { HorizonProfile } from "../src/core/sun/index.ts";
 import {
   type Brief,
   type CameraKind,
@@ -24,7 +26,13 @@ import type { moneyTopic } from "./money.ts";
 /** Every answer of this flow, by id. */
 type Known = KnownAfter<typeof moneyTopic>;
 /** The ids of single questions: those of repeated blocks hold lists and are read by `each`. */
-type SingleId = { [Id in keyof Known]: Known[Id] extends readonly unknown[] ? never : Id }[keyof Known] &
+type SingleId = {
+  [Id in keyof Known]: Known[Id] extends HorizonProfile
+    ? Id
+    : Known[Id] extends readonly unknown[]
+      ? never
+      : Id;
+}[keyof Known] &
   string;
 type BlockId = Exclude<keyof Known & string, SingleId>;
 type Each<Id extends BlockId> = Known[Id] extends readonly (infer One)[] ? One : never;
@@ -260,7 +268,9 @@ export function briefFromAnswers(
     openTopics: topicIds.filter((id) => open.has(id)),
     place: {
       site: read("place.where"),
-      horizonDeg: read("place.shade"),
+      ownSun: read("place.sun"),
+      trustedSun: read("place.trust"),
+      horizon: read("place.shade"),
       soilingFrac: as(read("place.dirt"), (dirt) => soilingPercent[dirt] / 100),
       snowWeeks: hasSnow ? read("place.snow") : zero,
     },

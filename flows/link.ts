@@ -149,7 +149,7 @@ export const linkTopic = topic(
     }),
     (given) => ({
       when: given(
-        ["link.carrier", "link.sight", "power.fine"],
+        ["link.carrier", "link.sight", "place.fine"],
         (carrier, sight, fine) => carrier === "radio" && isObstructed(sight) && fine === "mine",
       ),
       suggest: given(["link.distance"], (distance) => ({

@@ -39,6 +39,6 @@ export const moneyTopic = topic(
       lean: "high",
       unsure: { use: 15, because: "common practice" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .end();

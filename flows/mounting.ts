@@ -143,7 +143,7 @@ export const mountingTopic = topic(
     }),
     (given) => ({
       when: given.site(
-        ["mounting.support", "power.fine"],
+        ["mounting.support", "place.fine"],
         (site, support, fine) =>
           support === "newMast" &&
           fine === "mine" &&

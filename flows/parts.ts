@@ -284,6 +284,6 @@ export const partsTopic = topic(
       lean: "high",
       unsure: { use: 14, because: "two weeks is usual (common practice)" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .end();

@@ -1,5 +1,5 @@
-import { isSnowLikely, snowWeeksAssumed } from "../src/design/stand-ins.ts";
-import { choice, place, quantity, topic } from "../src/interview/define.ts";
+import { isSnowLikely, mustChooseSun, snowWeeksAssumed } from "../src/design/stand-ins.ts";
+import { choice, horizon, place, quantity, sun, topic } from "../src/interview/define.ts";
 
 export const placeTopic = topic({
   id: "place",
@@ -23,21 +23,69 @@ export const placeTopic = topic({
     }),
   )
   .ask(
+    "fine",
+    choice({
+      label: "Fine points",
+      ask: "Who settles the fine points, such as bank voltage or the margin?",
+      hint: "Mastwright says what it chose and why.",
+      why: "A newcomer can leave them. An installer may have parts on the shelf, or sun figures of their own.",
+      how: "If those words mean nothing to you, leave them to Mastwright: nothing is lost, and they can be changed later.",
+      options: [
+        { id: "yours", label: "Mastwright", aliases: ["you", "choose for me"] },
+        { id: "mine", label: "I do: ask me", aliases: ["me", "ask me"] },
+      ],
+      unsure: { use: "yours", because: "the usual choices are safe ones" },
+    }),
+  )
+  .ask(
+    "sun",
+    sun({
+      label: "Own sun figures",
+      ask: "Do you have sun figures of your own for the place?",
+      hint: "none; twelve figures from January (kWh/m2 a day); the name of an EPW, TMY3 or POWER file; or fetch",
+      why: "A station nearby is surer than a map. Both are shown beside each other, and the lower counts unless you say otherwise.",
+      how: "Weather services publish monthly means of global horizontal irradiation. With internet, fetch asks the open POWER service of NASA.",
+      unsure: { use: null, because: "the built-in map knows every place on land, and says how sure it is" },
+    }),
+    (given) => ({
+      when: given.site(["place.fine"], (site, fine) => site !== null && fine === "mine"),
+    }),
+  )
+  .ask(
+    "trust",
+    choice({
+      label: "Which sun to trust",
+      ask: "Your figures and the map differ by more than a quarter: which shall count?",
+      hint: "In the dullest month. The lower is the safe choice.",
+      why: "The panel is sized by the dullest month, so a quarter there is a quarter of the panel.",
+      how: "Ask how your figures were measured: for how many years, by which instrument, and how far away.",
+      options: [
+        { id: "lower", label: "The lower of the two" },
+        { id: "own", label: "My figures" },
+        { id: "map", label: "The built-in map" },
+      ],
+      unsure: { use: "lower", because: "it cannot make the panel too small" },
+    }),
+    (given) => ({
+      when: given.site(
+        ["place.sun"],
+        (site, own) => site !== null && own !== null && mustChooseSun(site.ghiDailyKWhPerM2ByMonth, own),
+      ),
+    }),
+  )
+  .ask(
     "shade",
-    quantity({
-      dimension: "angle",
-      unit: "deg",
+    horizon({
       shows: "sun",
       label: "Shade",
-      ask: "How high is the tallest thing between the panel and the midday sun?",
-      hint: "A fist at arm's length covers about 10 degrees. Answer in degrees or fists, 0 for none.",
+      ask: "What stands between the panel and the sun, and how high?",
+      hint: "A fist at arm's length is about 10 degrees. Example: one fist, or hill to the south 15 deg high",
       why: "An hour of shade at noon costs more than any tilt can win back, and one shaded row of cells can stop a whole panel.",
-      how: "Stand where the panel will be, face the midday sun's side and stack fists from the horizon up to the top of the trees, hill or roof.",
-      possible: { min: 0, max: 60 },
+      how: "Stand where the panel will be, face the midday sun's side and stack fists from the horizon up to the top of the trees, hill or roof. Say 0 if nothing stands there.",
+      possible: { min: 0, max: 80 },
       usual: { min: 0, max: 25 },
-      lean: "high",
       unsure: {
-        use: 10,
+        use: [{ azimuthDeg: 0, elevationDeg: 10 }],
         because: "one fist all round, and few places are clearer than that (common practice)",
       },
     }),

@@ -41,22 +41,6 @@ export const powerTopic = topic(
     }),
   )
   .ask(
-    "fine",
-    choice({
-      shows: "array",
-      label: "Fine points",
-      ask: "Who decides the fine points: bank voltage, controller, margin, panel size?",
-      hint: "Mastwright says what it chose and why.",
-      why: "A newcomer can leave them. An installer may have parts on the shelf.",
-      how: "If none of these words means anything to you, leave them to Mastwright.",
-      options: [
-        { id: "yours", label: "Mastwright", aliases: ["you", "choose for me"] },
-        { id: "mine", label: "I do: ask me", aliases: ["me", "ask me"] },
-      ],
-      unsure: { use: "yours", because: "the usual choices are safe ones" },
-    }),
-  )
-  .ask(
     "bankVolts",
     choice({
       shows: "battery",
@@ -73,7 +57,7 @@ export const powerTopic = topic(
       ],
       unsure: { use: "choose", because: "12 V for small posts, 24 V where the current grows" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .ask(
     "controller",
@@ -90,7 +74,7 @@ export const powerTopic = topic(
       ],
       unsure: { use: "mppt", because: "it wins most in the cold dark months that set the size" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .ask(
     "margin",
@@ -108,7 +92,7 @@ export const powerTopic = topic(
       lean: "high",
       unsure: { use: 20, because: "common practice" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .ask(
     "largestPanel",
@@ -126,7 +110,7 @@ export const powerTopic = topic(
       lean: "low",
       unsure: { use: 200, because: "the largest that one person can hold on a ladder (common practice)" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .ask(
     "tiltChange",
@@ -142,6 +126,6 @@ export const powerTopic = topic(
       ],
       unsure: { use: "no", because: "nobody climbs as often as they meant to" },
     }),
-    (given) => ({ when: given(["power.fine"], (fine) => fine === "mine") }),
+    (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
   .end();

@@ -21,6 +21,7 @@ import {
 import { type Design, designOf, type Site, type World } from "../design/index.ts";
 import type { Interview, PlaceMatch, PlaceReading, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
+import { readSun } from "./read-sun.ts";
 
 /** Beside the bundle, or in the source tree while it is run from there. */
 function dataBytes(field: string, file: string): Uint8Array {
@@ -70,7 +71,7 @@ function siteFacts(site: Site): SiteFacts | null {
     coldestMonthC: Math.min(...climate.meanTempCByMonth),
     designColdC: climate.designColdTempC,
     designHotC: climate.designHotTempC,
-    darkestKWhPerM2: Math.min(...climate.ghiDailyKWhPerM2ByMonth),
+    ghiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
     absLatitudeDeg: Math.abs(site.latitudeDeg),
   };
 }
@@ -180,6 +181,7 @@ export const interview: Interview<Design> = {
   tellings,
   siteFacts,
   readPlace,
+  readSun,
   designOf: designOfAnswers,
   findingsOf: (design) => design.findings,
 };

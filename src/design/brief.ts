@@ -6,6 +6,8 @@
  * origin "assumed" and isAnswered false, so that nothing here needs a second default.
  */
 
+import type { HorizonProfile } from "../core/sun/index.ts";
+
 export type Origin = "measured" | "datasheet" | "estimate" | "assumed";
 
 export const topicIds = [
@@ -43,6 +45,18 @@ export interface Site {
   /** ISO 3166-1 alpha-2, or null where only coordinates were given and no place is near. */
   readonly countryCode: string | null;
 }
+
+/** Sun figures that the builder brought: typed, or from a file. */
+export interface OwnSun {
+  readonly ghiDailyKWhPerM2ByMonth: readonly number[];
+  /** null where the source has none. */
+  readonly meanTempCByMonth: readonly number[] | null;
+  /** Who says so: "typed by the builder", a file's name and layout. */
+  readonly source: string;
+}
+
+/** Which of two sun sources the sizes are worked from. */
+export type TrustedSun = "lower" | "own" | "map";
 
 /** What must be told apart in the picture, weakest first. */
 export type Purpose = "notice" | "follow" | "recognise" | "identify";
@@ -123,8 +137,11 @@ export interface Brief {
   readonly openTopics: readonly TopicId[];
   readonly place: {
     readonly site: Given<Site | null>;
-    /** Elevation of what stands between the panel and the sun, degrees above the horizontal, all round. */
-    readonly horizonDeg: Given<number>;
+    /** The builder's own sun figures; null where there are none. */
+    readonly ownSun: Given<OwnSun | null>;
+    readonly trustedSun: Given<TrustedSun>;
+    /** What stands round the panel. */
+    readonly horizon: Given<HorizonProfile>;
     readonly soilingFrac: Given<number>;
     /** Weeks a year in which snow lies on the panel; 0 where it is not asked. */
     readonly snowWeeks: Given<number>;

@@ -397,9 +397,9 @@ export interface Part {
   readonly lowPrice: number;
   readonly highPrice: number;
   readonly isOwned: boolean;
-  /** Stages whose figures fix it. */
-  readonly because: readonly StageName[];
-  /** Origins of the answers it rests on; "assumed" says "confirm before buying". */
+  /** Figures that fix it, by path ("mounting.tube"), and answers it takes directly ("brief.link.distanceM"). */
+  readonly figures: readonly string[];
+  /** A stand-in of something that can be found out enters one of them within its own stage: confirm before buying. */
   readonly restsOnAssumed: boolean;
 }
 export interface Parts {

@@ -1,6 +1,12 @@
 /** How grave: a stop means "do not buy this yet". */
 export type Severity = "note" | "caution" | "stop";
 
+/** The word for it wherever a finding is read: colour and signs only ever come on top of it. */
+export const severityWord = { note: "Note", caution: "Caution", stop: "Stop" } as const satisfies Record<
+  Severity,
+  string
+>;
+
 /** One thing the builder must know, with the numbers behind it and what would change it. */
 export interface Finding {
   /** Stable, "field.what", for machines and tests. */

@@ -7,6 +7,7 @@ import { moved, moveTo } from "./course.ts";
 import { answerText, heardBeside, keptText, valueText } from "./shown.ts";
 import { cursorNow, designNow, walkNow } from "./state.ts";
 import { type Now, refuse, type Step, save, say } from "./turn.ts";
+import { valueFor } from "./units.ts";
 import { fits, isSame } from "./value.ts";
 import { labelOf, topicsOpen } from "./walk.ts";
 import { endHint } from "./words.ts";
@@ -83,8 +84,9 @@ export function recorded<D>(now: Now<D>, answer: Answer): Step {
   if (cursor === null) return refuse(now, endHint);
   if (answer.origin === "assumed")
     return taken(now, cursor, { ...answer, value: cursor.standIn.value }, null);
-  if (!fits(cursor.question, answer.value)) return refuse(now, refusalSentence({ code: "empty" }, cursor));
-  return taken(now, cursor, answer, null);
+  const value = valueFor(cursor.question, answer.value);
+  if (!fits(cursor.question, value)) return refuse(now, refusalSentence({ code: "empty" }, cursor));
+  return taken(now, cursor, { ...answer, value }, null);
 }
 
 /** The last answer taken back; the cursor goes to its question where that is open again, and else stays. */

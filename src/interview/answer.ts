@@ -1,9 +1,10 @@
 /** What a typed line is as an answer to the question at hand. Nothing is decided here but that; session.ts acts on it. */
 
+import { readHorizon } from "../core/sun/index.ts";
 import { formatQuantity } from "../core/units/index.ts";
 import type { Origin, Site } from "../design/brief.ts";
-import type { Answer, PlaceMatch, PlaceReading, StoredValue, Walked } from "./conversation.ts";
-import type { QuantityQuestion } from "./define.ts";
+import type { Answer, PlaceMatch, PlaceReading, StoredValue, SunReading, Walked } from "./conversation.ts";
+import type { HorizonQuestion, QuantityQuestion } from "./define.ts";
 import {
   forcedText,
   type QuantityHeard,
@@ -23,18 +24,21 @@ export type Reading =
   /** Possible but outside the usual range: `says` asks whether to keep it. */
   | { readonly kind: "unusual"; readonly answer: Answer; readonly says: string }
   | { readonly kind: "refused"; readonly text: string }
+  /** To be done only after a yes. */
+  | { readonly kind: "consent"; readonly says: string }
   | { readonly kind: "places"; readonly matches: readonly PlaceMatch[] };
 
-/**
- * A line as an answer.
- *
- * @param readPlace the interview's reader of places
- */
-export function readAnswer(
-  text: string,
-  walked: Walked,
-  readPlace: (text: string, near: Site | null) => PlaceReading,
-): Reading {
+/** The readers that need more than the text: places, files. */
+export interface Readers {
+  readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  /** The place answered so far. */
+  readonly site: Site | null;
+  readonly isAgreed: boolean;
+}
+
+/** A line as an answer. */
+export function readAnswer(text: string, walked: Walked, readers: Readers): Reading {
   const { question } = walked;
   const words = forcedText(text);
   const refused = (refusal: Refusal): Reading => ({
@@ -63,14 +67,79 @@ export function readAnswer(
     }
     case "place": {
       const near = walked.value.kind === "place" ? walked.value.site : null;
-      const found = readPlace(words.trim(), near);
+      const found = readers.readPlace(words.trim(), near);
       if (found.kind === "refused") return { kind: "refused", text: found.says };
       const [first, second] = found.matches;
       if (first === undefined) return refused({ code: "not-a-place", typed: words.trim().slice(0, 40) });
       if (second !== undefined) return { kind: "places", matches: found.matches };
       return taken({ kind: "place", site: first.site });
     }
+    case "horizon":
+      return horizonReading(words.trim(), question, refused);
+    case "sun": {
+      const read = readers.readSun(words.trim(), readers.site, readers.isAgreed);
+      if (read.kind === "refused") return { kind: "refused", text: read.says };
+      if (read.kind === "consent") return read;
+      const value: StoredValue = { kind: "sun", figures: read.figures };
+      const origin: Origin = read.figures === null ? "estimate" : "datasheet";
+      return { kind: "taken", answer: { typed: words.trim(), value, origin }, adds: read.says };
+    }
   }
+}
+
+/** One figure stands for all round; everything else is words or pairs. */
+function horizonReading(
+  typed: string,
+  question: HorizonQuestion,
+  refused: (refusal: Refusal) => Reading,
+): Reading {
+  const angle = readQuantity(typed, { dimension: "angle", unit: "deg", possible: question.possible });
+  if (angle.ok) {
+    const elevationDeg = angle.high;
+    const points = elevationDeg === 0 ? [] : [{ azimuthDeg: 0, elevationDeg }];
+    const adds =
+      angle.high === angle.best
+        ? null
+        : `To be on the safe side I use ${formatQuantity({ value: angle.high, unit: "deg" })} until you know more.`;
+    const answer: Answer = {
+      typed,
+      value: { kind: "horizon", points },
+      origin: angle.originWord ?? "estimate",
+    };
+    return unusualHorizon(answer, elevationDeg, question) ?? { kind: "taken", answer, adds };
+  }
+  const words = readHorizon(typed);
+  if (words.kind === "refused") {
+    // A lone figure of the wrong kind or size is better refused as one.
+    return /^\D*[\d.,]+\s*\S*$/.test(typed)
+      ? refused(angle.refusal)
+      : { kind: "refused", text: words.reason };
+  }
+  const highest = Math.max(0, ...words.horizon.map(({ elevationDeg }) => elevationDeg));
+  if (highest > question.possible.max)
+    return refused({
+      code: "too-large",
+      ...question.possible,
+      unit: "deg",
+      got: highest,
+      typed: formatQuantity({ value: highest, unit: "deg" }),
+    });
+  const answer: Answer = { typed, value: { kind: "horizon", points: words.horizon }, origin: "estimate" };
+  const isAssumed = words.obstacles.some((obstacle) => obstacle.isWidthAssumed);
+  const adds = isAssumed
+    ? "How wide it is was not said: I take an eighth of the compass, or a tree's own width."
+    : null;
+  return unusualHorizon(answer, highest, question) ?? { kind: "taken", answer, adds };
+}
+
+function unusualHorizon(answer: Answer, highestDeg: number, question: HorizonQuestion): Reading | null {
+  if (highestDeg <= question.usual.max) return null;
+  const size = formatQuantity({ value: highestDeg, unit: "deg" });
+  return {
+    kind: "unusual",
+    answer,
+    says: `${size} is more than usual here (usual: up to ${formatQuantity({ value: question.usual.max, unit: "deg" })}). Keep it?`,
+  };
 }
 
 function quantityReading(typed: string, heard: QuantityHeard, question: QuantityQuestion): Reading {

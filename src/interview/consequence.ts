@@ -1,6 +1,6 @@
 /** What an answer changed in the design, as things to say: few, in the order of the flow's own list, silent where nothing moved. */
 
-import type { Finding, Severity } from "../design/finding.ts";
+import { type Finding, type Severity, severityWord } from "../design/finding.ts";
 import type { Interview, Said, Walked } from "./conversation.ts";
 import type { Telling } from "./define.ts";
 
@@ -165,5 +165,3 @@ export function designLines<D>(
   const lines = [...figures, ...findings];
   return lines.length === 0 ? ["Nothing can be worked out yet: the next answers change that."] : lines;
 }
-
-const severityWord = { stop: "Stop", caution: "Caution", note: "Note" } as const;

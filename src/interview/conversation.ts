@@ -3,7 +3,8 @@
  * Types only. A face turns keys or lines into events and draws what it is handed; it decides nothing.
  */
 
-import type { Origin, Site } from "../design/brief.ts";
+import type { HorizonProfile } from "../core/sun/index.ts";
+import type { Origin, OwnSun, Site } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
 import type { AnyValue, SiteFacts, Telling, Topic } from "./define.ts";
 
@@ -18,7 +19,9 @@ export type StoredValue =
     }
   | { readonly kind: "choice"; readonly option: string }
   | { readonly kind: "place"; readonly site: Site | null }
-  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number };
+  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number }
+  | { readonly kind: "horizon"; readonly points: HorizonProfile }
+  | { readonly kind: "sun"; readonly figures: OwnSun | null };
 
 export interface Answer {
   /** Exactly what was typed; "unsure" where the stand-in was taken. */
@@ -60,6 +63,14 @@ export type PlaceReading =
   | { readonly kind: "sites"; readonly matches: readonly PlaceMatch[] }
   | { readonly kind: "refused"; readonly says: string };
 
+/** What a typed answer about the builder's own sun figures came to. */
+export type SunReading =
+  /** `says`: what was read, in one sentence; null where there is nothing to add. */
+  | { readonly kind: "figures"; readonly figures: OwnSun | null; readonly says: string | null }
+  /** Something would leave this machine: it is done only after a yes to this. */
+  | { readonly kind: "consent"; readonly says: string }
+  | { readonly kind: "refused"; readonly says: string };
+
 /** Everything the engine is given: it imports no flow, no data and no clock. D is the design's type. */
 export interface Interview<D> {
   readonly topics: readonly Topic[];
@@ -67,6 +78,8 @@ export interface Interview<D> {
   /** null at sea or outside the grids. */
   readonly siteFacts: (site: Site) => SiteFacts | null;
   readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  /** @param isAgreed the builder has agreed to what the reading asked consent for */
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
   /** Handed every question, also those not asked. */
   readonly designOf: (
     walked: readonly Walked[],
@@ -80,6 +93,8 @@ export type Mode =
   | { readonly kind: "asking" }
   /** An answer outside the usual range, waiting for yes or no. */
   | { readonly kind: "confirming"; readonly pending: Answer; readonly says: string }
+  /** Something that leaves this machine, waiting for yes or no. */
+  | { readonly kind: "consenting"; readonly typed: string; readonly says: string }
   /** Several places of that name, waiting for a number. */
   | { readonly kind: "choosingPlace"; readonly typed: string; readonly matches: readonly PlaceMatch[] };
 

@@ -5,8 +5,10 @@
  * A rule names the earlier answers it reads and is handed only those, so that order, staleness and "what may this
  * question depend on" can be checked without running anything.
  */
+
+import type { HorizonProfile } from "../core/sun/index.ts";
 import type { Dimension } from "../core/units/index.ts";
-import type { Site, TopicId } from "../design/brief.ts";
+import type { OwnSun, Site, TopicId } from "../design/brief.ts";
 
 /** What every question must say, whatever its kind. Wording rules are tested over the data in tests/flows. */
 interface Wording {
@@ -76,9 +78,30 @@ export interface ClockQuestion extends Wording {
   readonly unsure: StandIn<ClockRange>;
 }
 
+/** What hides the sky round the panel: one height all round, words, or pairs of azimuth and elevation. */
+export interface HorizonQuestion extends Wording {
+  readonly kind: "horizon";
+  /** Of the highest thing, degrees. */
+  readonly possible: { readonly min: number; readonly max: number };
+  readonly usual: { readonly min: number; readonly max: number };
+  readonly unsure: StandIn<HorizonProfile>;
+}
+
+/** The builder's own sun figures, typed or from a file; null: none. */
+export interface SunQuestion extends Wording {
+  readonly kind: "sun";
+  readonly unsure: StandIn<null>;
+}
+
 // biome-ignore lint/suspicious/noExplicitAny: the union must accept choices over any set of option ids
 export type AnyChoice = ChoiceQuestion<any>;
-export type Question = QuantityQuestion | AnyChoice | PlaceQuestion | ClockQuestion;
+export type Question =
+  | QuantityQuestion
+  | AnyChoice
+  | PlaceQuestion
+  | ClockQuestion
+  | HorizonQuestion
+  | SunQuestion;
 
 /** What a rule or the brief sees of an answer: the cautious end of a quantity, an option id, a site, a clock range. */
 export type ValueOf<Q> = Q extends QuantityQuestion
@@ -89,9 +112,13 @@ export type ValueOf<Q> = Q extends QuantityQuestion
       ? Site | null
       : Q extends ClockQuestion
         ? ClockRange
-        : never;
+        : Q extends HorizonQuestion
+          ? HorizonProfile
+          : Q extends SunQuestion
+            ? OwnSun | null
+            : never;
 
-export type AnyValue = number | string | Site | null | ClockRange;
+export type AnyValue = number | string | Site | null | ClockRange | HorizonProfile | OwnSun;
 
 /** One instance of a repeated block as later rules see it: {name: value}. */
 export type RecordValue = Readonly<Record<string, AnyValue>>;
@@ -101,8 +128,8 @@ export interface SiteFacts {
   readonly coldestMonthC: number;
   readonly designColdC: number;
   readonly designHotC: number;
-  /** Worst-month mean horizontal irradiation, kWh/m2 a day. */
-  readonly darkestKWhPerM2: number;
+  /** Mean horizontal irradiation by the map, kWh/m2 a day, January first. */
+  readonly ghiDailyKWhPerM2ByMonth: readonly number[];
   readonly absLatitudeDeg: number;
 }
 
@@ -282,6 +309,11 @@ export const place = (question: Omit<PlaceQuestion, "kind">): PlaceQuestion => (
   kind: "place",
   ...question,
 });
+export const horizon = (question: Omit<HorizonQuestion, "kind">): HorizonQuestion => ({
+  kind: "horizon",
+  ...question,
+});
+export const sun = (question: Omit<SunQuestion, "kind">): SunQuestion => ({ kind: "sun", ...question });
 export const clock = (question: Omit<ClockQuestion, "kind">): ClockQuestion => ({
   kind: "clock",
   ...question,

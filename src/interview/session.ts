@@ -4,7 +4,7 @@
  * Invariants
  *  1. Answers change only in accept.ts, one question's at a time; a save effect follows each time.
  *  2. After an event the cursor is a question of the walk; it is null only when every question has an answer.
- *  3. The mode is "confirming" only at a quantity, "choosingPlace" only at a place; every move of the cursor makes it
+ *  3. The mode is "confirming" only at a quantity or a horizon, "consenting" only at sun figures, "choosingPlace" only at a place; every move of the cursor makes it
  *     "asking" again.
  *  4. A line that is refused, or that only asks something, changes nothing at all.
  *  5. `returnTo` is null, "finished", or a question other than the one at the cursor.
@@ -21,6 +21,9 @@
  *   asking        --place of many names-->   choosingPlace                                answered
  *   confirming    --yes, another figure-->   asking, at the next question                 confirmed
  *   confirming    --no-->                    asking, same question                        confirmed
+ *   asking        --needs consent-->         consenting                                   answered
+ *   consenting    --yes-->                   asking, at the next question                 consented
+ *   consenting    --no-->                    asking, same question                        consented
  *   choosingPlace --number, new place-->     asking, at the next question                 placeChosen
  *   asking        --back-->                  asking, one question back                    back (course.ts)
  *   the others    --back-->                  asking, same question                        back (course.ts)
@@ -31,7 +34,7 @@
  */
 
 import { kept, recorded, taken, undone, unsure } from "./accept.ts";
-import { readAnswer } from "./answer.ts";
+import { type Readers, readAnswer } from "./answer.ts";
 import { designLines } from "./consequence.ts";
 import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
@@ -78,6 +81,8 @@ function line<D>(now: Now<D>, text: string): Step {
       return answered(now, cursor, text);
     case "confirming":
       return confirmed(now, cursor, state.mode, text);
+    case "consenting":
+      return consented(now, cursor, state.mode, text);
     case "choosingPlace":
       return placeChosen(now, cursor, state.mode, text);
   }
@@ -131,10 +136,12 @@ function commanded<D>(now: Now<D>, command: Command): Step {
 
 function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
   if (text.trim() === "" && cursor.answer !== null) return kept(now, cursor, cursor.answer);
-  const reading = readAnswer(text, cursor, now.interview.readPlace);
+  const reading = readAnswer(text, cursor, readersOf(now));
   switch (reading.kind) {
     case "refused":
       return refuse(now, reading.text);
+    case "consent":
+      return [{ ...now.state, mode: { kind: "consenting", typed: text, says: reading.says } }, []];
     case "unusual":
       return [
         { ...now.state, mode: { kind: "confirming", pending: reading.answer, says: reading.says } },
@@ -149,13 +156,35 @@ function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
   }
 }
 
+function readersOf<D>({ interview, walked }: Now<D>, isAgreed = false): Readers {
+  const { readPlace, readSun } = interview;
+  const where = walked.find(({ question }) => question.kind === "place")?.own.value;
+  return { readPlace, readSun, site: where?.kind === "place" ? where.site : null, isAgreed };
+}
+
+/** What leaves this machine does so after a yes, and is not asked for again. */
+function consented<D>(
+  now: Now<D>,
+  cursor: Walked,
+  mode: Extract<Mode, { kind: "consenting" }>,
+  text: string,
+): Step {
+  const heard = readChoice(text, yesOrNo);
+  if (!heard.ok) return refuse(now, "Type yes or no.");
+  const asked: Now<D> = { ...now, state: { ...now.state, mode: asking } };
+  if (heard.id === "no") return [asked.state, []];
+  const reading = readAnswer(mode.typed, cursor, readersOf(now, true));
+  if (reading.kind === "taken") return taken(asked, cursor, reading.answer, reading.adds);
+  return refuse(asked, reading.kind === "refused" ? reading.text : "That could not be read.");
+}
+
 function confirmed<D>(
   now: Now<D>,
   cursor: Walked,
   mode: Extract<Mode, { kind: "confirming" }>,
   text: string,
 ): Step {
-  const reading = readAnswer(text, cursor, now.interview.readPlace);
+  const reading = readAnswer(text, cursor, readersOf(now));
   if (reading.kind !== "refused") return answered(now, cursor, text);
   if (/\d/.test(text)) return refuse(now, reading.text);
   const heard = readChoice(text, yesOrNo);

@@ -1,6 +1,8 @@
 /** How values and answers are written out: in the review, in summaries, after an answer, in refusals. */
 
+import type { HorizonPoint, HorizonProfile } from "../core/sun/index.ts";
 import { formatNumber, formatQuantity } from "../core/units/index.ts";
+import type { OwnSun } from "../design/brief.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
 import { clockText } from "./read/clock.ts";
@@ -24,7 +26,45 @@ export function valueText(question: Question, value: StoredValue): string {
       const { fromMin, toMin } = value;
       return `${clockText(fromMin)} to ${clockText(toMin)}${toMin <= fromMin ? " the next day" : ""}`;
     }
+    case "horizon":
+      return horizonText(value.points);
+    case "sun":
+      return ownSunText(value.figures);
   }
+}
+
+/** Compass points in the order of the azimuth, an eighth of the round each. */
+const winds = [
+  "north",
+  "north-east",
+  "east",
+  "south-east",
+  "south",
+  "south-west",
+  "west",
+  "north-west",
+] as const;
+
+/** "clear all round", "12 deg all round", "up to 15 deg, highest in the south". */
+function horizonText(points: HorizonProfile): string {
+  const highest = points.reduce<HorizonPoint | null>(
+    (high, point) => (high === null || point.elevationDeg > high.elevationDeg ? point : high),
+    null,
+  );
+  if (highest === null || highest.elevationDeg === 0) return "clear all round";
+  const height = formatQuantity({ value: highest.elevationDeg, unit: "deg" });
+  if (points.every(({ elevationDeg }) => elevationDeg === highest.elevationDeg)) return `${height} all round`;
+  // Where the top is level, its middle.
+  const top = points.filter(({ elevationDeg }) => elevationDeg === highest.elevationDeg);
+  const [first, last] = [top[0]!.azimuthDeg, top.at(-1)!.azimuthDeg];
+  const middleDeg = last - first > 180 ? (first + last) / 2 + 180 : (first + last) / 2;
+  return `up to ${height}, highest in the ${winds[Math.round(middleDeg / 45) % 8]}`;
+}
+
+function ownSunText(figures: OwnSun | null): string {
+  if (figures === null) return "none: the built-in map";
+  const months = figures.ghiDailyKWhPerM2ByMonth.map((value) => formatNumber({ value, digits: 2 }));
+  return `${figures.source}: ${months.join(" ")} kWh/m2 a day`;
 }
 
 /** What was heard in a typed answer: "30 ft = 9.1 m". Read again from what was typed, so that it is kept nowhere. */
@@ -104,6 +144,8 @@ export function exampleOf(walked: Walked): string {
       return "1";
     case "place":
       return "52.30, -3.51";
+    case "sun":
+      return "none";
     default:
       return valueText(question, standIn.value);
   }

@@ -9,17 +9,28 @@ const digits = 12;
 const converted = (value: number, from: string, to: string): number =>
   from === to ? value : Number(convert({ value, from, to }).toPrecision(digits));
 
+function threeDigits(value: number, round: (value: number) => number): number {
+  if (value === 0) return 0;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  return Number((round(value / step) * step).toPrecision(3));
+}
+
 /** The question with its two units changed over, where it has two and they are asked for. */
 export function questionIn(units: Units, question: Question): Question {
   if (units === "metric" || question.kind !== "quantity" || question.alsoUnit === undefined) return question;
   const { unit, alsoUnit, possible, usual, unsure } = question;
   const other = (value: number): number => converted(value, unit, alsoUnit);
+  // Limits are shown in refusals: three digits, rounded outwards so that no value of the other unit falls out.
+  const around = ({ min, max }: { readonly min: number; readonly max: number }) => ({
+    min: threeDigits(other(min), Math.floor),
+    max: threeDigits(other(max), Math.ceil),
+  });
   return {
     ...question,
     unit: alsoUnit,
     alsoUnit: unit,
-    possible: { min: other(possible.min), max: other(possible.max) },
-    usual: { min: other(usual.min), max: other(usual.max) },
+    possible: around(possible),
+    usual: around(usual),
     unsure: { ...unsure, use: other(unsure.use) },
   };
 }

@@ -1,8 +1,10 @@
 /** Between the three forms of a value: what a question's stand-in names, what is kept, and what a rule is handed. */
 
 import { clamp } from "../core/numerics/index.ts";
+import type { HorizonProfile } from "../core/sun/index.ts";
+import type { OwnSun } from "../design/brief.ts";
 import type { Answer, StoredValue } from "./conversation.ts";
-import type { AnyValue, ClockRange, QuantityQuestion, Question } from "./define.ts";
+import type { AnyValue, ClockRange, HorizonQuestion, QuantityQuestion, Question } from "./define.ts";
 import type { QuantityHeard } from "./read/index.ts";
 
 /** The kept form of a value that a flow names: a stand-in or a suggestion. */
@@ -20,6 +22,10 @@ export function storedFrom(question: Question, use: AnyValue): StoredValue {
       return { kind: "place", site: use as Extract<StoredValue, { kind: "place" }>["site"] };
     case "clock":
       return { kind: "clock", ...(use as ClockRange) };
+    case "horizon":
+      return { kind: "horizon", points: use as HorizonProfile };
+    case "sun":
+      return { kind: "sun", figures: use as OwnSun | null };
   }
 }
 
@@ -51,6 +57,10 @@ export function ruleValue(question: Question, value: StoredValue): AnyValue {
       return value.site;
     case "clock":
       return { fromMin: value.fromMin, toMin: value.toMin };
+    case "horizon":
+      return value.points;
+    case "sun":
+      return value.figures;
   }
 }
 
@@ -80,6 +90,15 @@ export function fits(question: Question, value: StoredValue): boolean {
       return true;
     case "clock":
       return isMinute(value.fromMin) && isMinute(value.toMin);
+    case "horizon": {
+      const { possible } = question as HorizonQuestion;
+      return value.points.every(
+        ({ azimuthDeg, elevationDeg }) =>
+          azimuthDeg >= 0 && azimuthDeg <= 360 && elevationDeg >= 0 && elevationDeg <= possible.max,
+      );
+    }
+    case "sun":
+      return value.figures === null || value.figures.ghiDailyKWhPerM2ByMonth.length === 12;
   }
 }
 

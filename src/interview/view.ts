@@ -23,6 +23,16 @@ export function view<D>(interview: Interview<D>, state: State): View {
         keeps: null,
         commands: always,
       };
+    case "consenting":
+      return {
+        ...now,
+        ask: mode.says,
+        hint: "Yes sends it; no goes back to the question.",
+        options: [],
+        prompt: "Yes or no",
+        keeps: null,
+        commands: always,
+      };
     case "choosingPlace":
       return {
         ...now,

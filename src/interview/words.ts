@@ -43,5 +43,9 @@ function answerLine(question: Question): string {
       return "An answer: a town, or latitude and longitude";
     case "clock":
       return "An answer: 6:30 to 18:00, 6 pm to 6 am, all day";
+    case "horizon":
+      return "An answer: 10, two fists, hill to the south 15 deg high, or pairs like 120:5, 180:15";
+    case "sun":
+      return "An answer: none, twelve figures, or a file's name";
   }
 }

@@ -2,7 +2,7 @@
  * What was said, in words: the one place where a kind of saying gets its sign word. The chat screen sets these lines
  * beside its margin rule, the plain face and the transcripts print them one below the other.
  */
-import type { Finding } from "../design/finding.ts";
+import { type Finding, severityWord } from "../design/finding.ts";
 import type { Said } from "../interview/index.ts";
 import { asciiText } from "./ascii.ts";
 import { wrapText } from "./wrap.ts";
@@ -21,12 +21,10 @@ export interface SaidLine {
   readonly tone: Tone;
 }
 
-const severityWords = { note: "Note", caution: "Caution", stop: "Stop" } as const;
-
 function findingLines(finding: Finding, isGone: boolean): readonly SaidLine[] {
   if (isGone) return [{ margin: "Settled", text: finding.says, tone: "quiet" }];
   const says: SaidLine = {
-    margin: severityWords[finding.severity],
+    margin: severityWord[finding.severity],
     text: finding.says,
     tone: finding.severity,
   };

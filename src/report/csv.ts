@@ -1,12 +1,17 @@
 import type { Design } from "../design/index.ts";
 
+/** A degree sign is shown as two strange letters where a spreadsheet guesses the encoding wrong. */
+const spelled = (text: string): string =>
+  text.replaceAll("°C", "C").replaceAll("°", " degrees").replaceAll("×", "x");
+
 /**
  * One field of a comma-separated line.
  *
- * @source RFC 4180 section 2. A leading "=", "+", "-" or "@" gets an apostrophe, so that a spreadsheet does not run it.
+ * @source RFC 4180 section 2. A text that a spreadsheet would run as a formula (a leading "=", "+", "-", "@", tab or
+ *         carriage return) gets an apostrophe: OWASP, CSV injection, from memory
  */
 const field = (value: string | number): string => {
-  const text = typeof value === "number" ? String(value) : value.replace(/^([=+\-@])/, "'$1");
+  const text = typeof value === "number" ? String(value) : spelled(value).replace(/^(?=[=+\-@\t\r])/, "'");
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 };
 
@@ -14,6 +19,7 @@ const field = (value: string | number): string => {
 export function partsCsv(design: Design): string {
   const lines = [
     [
+      "id",
       "part",
       "quantity",
       "unit",
@@ -24,6 +30,7 @@ export function partsCsv(design: Design): string {
       "confirm first",
     ],
     ...design.parts.lines.map((part) => [
+      part.id,
       part.name,
       part.quantity,
       part.unit,

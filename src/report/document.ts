@@ -1,4 +1,6 @@
-/** A document before it has a format: what the Markdown, HTML, text and CSV writers all start from. */
+import type { Severity } from "../design/index.ts";
+
+/** A document before it has a format: what the Markdown, HTML and text writers all start from. */
 export type Block =
   | { readonly kind: "heading"; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly kind: "paragraph"; readonly text: string }
@@ -11,10 +13,11 @@ export type Block =
       readonly rows: readonly (readonly string[])[];
     }
   | { readonly kind: "steps"; readonly isOrdered: boolean; readonly steps: readonly DocumentStep[] }
-  | { readonly kind: "warning"; readonly severity: "note" | "caution" | "stop"; readonly text: string }
+  | { readonly kind: "warning"; readonly severity: Severity; readonly text: string }
   | {
       readonly kind: "drawing";
-      readonly lines: readonly string[];
+      /** In signs, no wider than asked. */
+      readonly linesAt: (columns: number) => readonly string[];
       readonly svg: string;
       readonly caption: string;
     };

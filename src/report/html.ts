@@ -1,5 +1,5 @@
+import { severityWord } from "../design/index.ts";
 import type { Block, Document, DocumentStep } from "./document.ts";
-import { severityWord } from "./words.ts";
 
 const entities: Readonly<Record<string, string>> = {
   "&": "&amp;",
@@ -8,51 +8,82 @@ const entities: Readonly<Record<string, string>> = {
   '"': "&quot;",
   "'": "&#39;",
 };
-export const escapedHtml = (text: string): string => text.replace(/[&<>"']/g, (sign) => entities[sign]!);
+const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => entities[sign]!);
 
-const style = `body{font:16px/1.5 Georgia,serif;max-width:46rem;margin:2rem auto;padding:0 1rem;color:#222}
-h1,h2,h3{font-family:system-ui,sans-serif;line-height:1.2}table{border-collapse:collapse;margin:1rem 0}
-td,th{padding:.2rem .7rem;border-bottom:1px solid #ccc;text-align:left;vertical-align:top}.r{text-align:right}
+/** On paper no step, row or warning is torn in two, and a wide table scrolls by itself on a telephone. */
+const style = `body{font:16px/1.5 Georgia,serif;max-width:50rem;margin:2rem auto;padding:0 1rem;color:#222;background:#fff}
+h1,h2,h3,th{font-family:system-ui,sans-serif;line-height:1.2}h2{margin-top:2.5rem}
+.wide{overflow-x:auto}table{border-collapse:collapse;margin:1rem 0}
+td,th{padding:.2rem .7rem;border-bottom:1px solid #ccc;text-align:left;vertical-align:top}td.r,th.r{text-align:right}
 .stop,.caution,.note,.before{border-left:.3rem solid #777;padding:.3rem .8rem;margin:.6rem 0}.stop{border-color:#a00}
-.caution,.before{border-color:#b60}li{margin:.8rem 0}.why{color:#555;font-size:.9em}@media print{body{margin:0}}`;
+.caution,.before{border-color:#b60}li{margin:1rem 0}nav li{margin:.2rem 0}.why{color:#555;font-size:.9em}
+svg{max-width:100%;max-height:36rem;height:auto}figure{margin:1rem 0}
+@media print{body{margin:0;max-width:none;font-size:11pt}nav{display:none}.wide{overflow:visible}a{color:inherit}
+li,tr,figure,.stop,.caution,.note,.before{break-inside:avoid}h2,h3{break-after:avoid}thead{display:table-header-group}}`;
 
-const cell = (text: string, side: "left" | "right", tag: "td" | "th") =>
-  `<${tag}${side === "right" ? ' class="r"' : ""}>${escapedHtml(text)}</${tag}>`;
+const sideOf = (side: "left" | "right" | undefined): string => (side === "right" ? ' class="r"' : "");
 
 function stepHtml(step: DocumentStep): string {
-  const cautions = step.cautions.map(
-    (text) => `<div class="before"><b>Caution.</b> ${escapedHtml(text)}</div>`,
-  );
-  const expects = step.expects === "" ? "" : `<div>Expect: ${escapedHtml(step.expects)}</div>`;
-  const why = step.why === "" ? "" : `<div class="why">Why: ${escapedHtml(step.why)}</div>`;
-  return `<li>${cautions.join("")}<label><input type="checkbox"> ${escapedHtml(step.does)}</label>${expects}${why}</li>`;
+  const cautions = step.cautions.map((text) => `<div class="before"><b>Caution.</b> ${escaped(text)}</div>`);
+  const expects = step.expects === "" ? "" : `<div>Expect: ${escaped(step.expects)}</div>`;
+  const why = step.why === "" ? "" : `<div class="why">Why: ${escaped(step.why)}</div>`;
+  return `<li>${cautions.join("")}<label><input type="checkbox"> ${escaped(step.does)}</label>${expects}${why}</li>`;
 }
+
+function tableHtml({ columns, align, rows }: Extract<Block, { kind: "table" }>): string {
+  const head = columns.map((text, i) => `<th scope="col"${sideOf(align[i])}>${escaped(text)}</th>`);
+  const body = rows.map(
+    (cells) => `<tr>${cells.map((text, i) => `<td${sideOf(align[i])}>${escaped(text)}</td>`).join("")}</tr>`,
+  );
+  return `<div class="wide"><table><thead><tr>${head.join("")}</tr></thead><tbody>\n${body.join("\n")}\n</tbody></table></div>`;
+}
+
+/** Of a heading, for the list of contents. */
+const anchor = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-|-$/g, "");
 
 function blockHtml(block: Block): string {
   switch (block.kind) {
-    case "heading":
-      return `<h${block.level}>${escapedHtml(block.text)}</h${block.level}>`;
-    case "paragraph":
-      return `<p>${escapedHtml(block.text)}</p>`;
-    case "warning":
-      return `<div class="${block.severity}"><b>${severityWord[block.severity]}.</b> ${escapedHtml(block.text)}</div>`;
-    case "facts":
-      return `<table>${block.rows.map(([label, value]) => `<tr>${cell(label, "left", "th")}${cell(value, "left", "td")}</tr>`).join("")}</table>`;
-    case "table": {
-      const line = (cells: readonly string[], tag: "td" | "th") =>
-        `<tr>${cells.map((text, i) => cell(text, block.align[i] ?? "left", tag)).join("")}</tr>`;
-      return `<table>${line(block.columns, "th")}${block.rows.map((cells) => line(cells, "td")).join("")}</table>`;
+    case "heading": {
+      const id = block.level === 2 ? ` id="${escaped(anchor(block.text))}"` : "";
+      return `<h${block.level}${id}>${escaped(block.text)}</h${block.level}>`;
     }
+    case "paragraph":
+      return `<p>${escaped(block.text)}</p>`;
+    case "warning":
+      return `<div class="${block.severity}"><b>${severityWord[block.severity]}.</b> ${escaped(block.text)}</div>`;
+    case "facts": {
+      const rows = block.rows.map(
+        ([label, value]) => `<tr><th scope="row">${escaped(label)}</th><td>${escaped(value)}</td></tr>`,
+      );
+      return `<table><tbody>\n${rows.join("\n")}\n</tbody></table>`;
+    }
+    case "table":
+      return tableHtml(block);
     case "steps": {
       const tag = block.isOrdered ? "ol" : "ul";
-      return `<${tag}>${block.steps.map(stepHtml).join("")}</${tag}>`;
+      return `<${tag}>\n${block.steps.map(stepHtml).join("\n")}\n</${tag}>`;
     }
     case "drawing":
-      return `<figure>${block.svg}<figcaption>${escapedHtml(block.caption)}</figcaption></figure>`;
+      return `<figure>${block.svg}<figcaption>${escaped(block.caption)}</figcaption></figure>`;
   }
 }
 
-/** The document as one HTML page that needs no other file. */
+function contents(document: Document): string {
+  const links = document.flatMap((block) =>
+    block.kind === "heading" && block.level === 2
+      ? [`<li><a href="#${escaped(anchor(block.text))}">${escaped(block.text)}</a></li>`]
+      : [],
+  );
+  return links.length < 2 ? "" : `<nav aria-label="Contents"><ul>\n${links.join("\n")}\n</ul></nav>\n`;
+}
+
+/** The document as one HTML page that needs no other file, the list of contents after its title. */
 export function html(document: Document, title: string): string {
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escapedHtml(title)}</title><style>${style}</style></head>\n<body>\n${document.map(blockHtml).join("\n")}\n</body></html>\n`;
+  const [first, ...rest] = document[0]?.kind === "heading" ? document : [null, ...document];
+  const head = first === null || first === undefined ? "" : `${blockHtml(first)}\n`;
+  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${style}</style></head>\n<body>\n<main>\n${head}${contents(document)}${rest.map((block) => (block === null ? "" : blockHtml(block))).join("\n")}\n</main>\n</body></html>\n`;
 }

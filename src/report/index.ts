@@ -7,3 +7,4 @@ export { html } from "./html.ts";
 export { markdown } from "./markdown.ts";
 export { plainText } from "./plain-text.ts";
 export { postLines } from "./post-drawing.ts";
+export { type ColumnsOf, graphemesOf, wrapped } from "./wrap.ts";

@@ -1,16 +1,31 @@
+import { severityWord } from "../design/index.ts";
 import type { Block, Document, DocumentStep } from "./document.ts";
-import { severityWord } from "./words.ts";
 
-/** Characters that Markdown would read as markup inside running text. */
-const escaped = (text: string): string => text.replace(/([\\`*_[\]<>|])/g, "\\$1");
+/** Columns of the drawing in its fence: a page in portrait holds them. */
+const drawingColumns = 60;
+
+/**
+ * Running text in which nothing is read as markup, and that still reads well raw: "_" is left alone inside a word, where
+ * CommonMark leaves it alone too.
+ */
+const escaped = (text: string): string =>
+  text
+    .replace(/\s+/g, " ")
+    .replace(/[\\`*[\]<|&~]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, "\\$&")
+    .replace(/^([#>+=-])/, "\\$1")
+    .replace(/^(\d+)([.)])(?= |$)/, "$1\\$2");
 
 const row = (cells: readonly string[]): string => `| ${cells.map(escaped).join(" | ")} |`;
 
-/** Cautions stand as quotations of their own before the step; the step keeps its number, as CommonMark allows. */
+/** Cautions stand together in a quotation before the step; the step keeps its number, as CommonMark allows. */
 function stepLines(step: DocumentStep, mark: string): readonly string[] {
   const indent = " ".repeat(mark.length + 1);
   return [
-    ...step.cautions.flatMap((caution) => [`> **Caution.** ${escaped(caution)}`, ""]),
+    ...step.cautions.flatMap((caution, i) => [
+      ...(i === 0 ? [] : [">"]),
+      `> **Caution.** ${escaped(caution)}`,
+    ]),
+    ...(step.cautions.length === 0 ? [] : [""]),
     `${mark} [ ] ${escaped(step.does)}`,
     ...(step.expects === "" ? [] : [`${indent}- Expect: ${escaped(step.expects)}`]),
     ...(step.why === "" ? [] : [`${indent}- Why: ${escaped(step.why)}`]),
@@ -27,7 +42,7 @@ function blockLines(block: Block): readonly string[] {
     case "warning":
       return [`> **${severityWord[block.severity]}.** ${escaped(block.text)}`];
     case "facts":
-      return ["| | |", "| --- | --- |", ...block.rows.map(row)];
+      return block.rows.map(([label, value]) => `- **${escaped(label)}:** ${escaped(value)}`);
     case "table":
       return [
         row(block.columns),
@@ -39,7 +54,7 @@ function blockLines(block: Block): readonly string[] {
         .flatMap((step, i) => stepLines(step, block.isOrdered ? `${i + 1}.` : "-"))
         .slice(0, -1);
     case "drawing":
-      return ["```", ...block.lines, "```", `*${escaped(block.caption)}*`];
+      return ["```", ...block.linesAt(drawingColumns), "```", "", `*${escaped(block.caption)}*`];
   }
 }
 

@@ -1,64 +1,77 @@
+import { severityWord } from "../design/index.ts";
 import type { Block, Document, DocumentStep } from "./document.ts";
-import { severityWord } from "./words.ts";
+import { type ColumnsOf, signsOf, wrapped } from "./wrap.ts";
 
-/** Breaks text at spaces so that no line is wider than `width`; a single longer word keeps a line of its own. */
-export function wrapped(text: string, width: number, indent = ""): readonly string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/\s+/)) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && indent.length + longer.length > width) {
-      lines.push(indent + line);
-      line = word;
-    } else line = longer;
-  }
-  return [...lines, indent + line];
+/** Below this a drawing is only noise, and its caption alone is said. */
+const drawingFrom = 30;
+const drawingAtMost = 60;
+
+interface Sheet {
+  readonly columns: number;
+  readonly columnsOf: ColumnsOf;
 }
 
-function stepLines(step: DocumentStep, mark: string, width: number): readonly string[] {
+function textLines({ columns, columnsOf }: Sheet, text: string, indent = ""): readonly string[] {
+  return wrapped(text, columns - indent.length, columnsOf).map((line) => `${indent}${line}`.trimEnd());
+}
+
+/** Cautions stand before the number of the step they belong to. */
+function stepLines(sheet: Sheet, step: DocumentStep, mark: string): readonly string[] {
   const indent = " ".repeat(mark.length + 1);
+  const [first, ...more] = textLines(sheet, step.does, indent);
   const told = [
-    ...step.cautions.map((caution) => `Caution: ${caution}`),
-    step.does,
     ...(step.expects === "" ? [] : [`Expect: ${step.expects}`]),
     ...(step.why === "" ? [] : [`Why: ${step.why}`]),
   ];
-  const lines = told.flatMap((text) => wrapped(text, width, indent));
-  return [`${mark} ${lines[0]!.slice(indent.length)}`, ...lines.slice(1)];
+  return [
+    ...step.cautions.flatMap((caution) => textLines(sheet, `Caution: ${caution}`)),
+    `${mark} ${first!.slice(indent.length)}`,
+    ...more,
+    ...told.flatMap((text) => textLines(sheet, text, indent)),
+    "",
+  ];
 }
 
-function blockLines(block: Block, width: number): readonly string[] {
+/** One row a paragraph, each cell after its column's name, so that it can be read aloud and never runs out of the window. */
+function rowText(columns: readonly string[], cells: readonly string[]): string {
+  const told = cells.slice(1).flatMap((cell, i) => (cell === "" ? [] : [`${columns[i + 1]} ${cell}`]));
+  return `${cells[0]}: ${told.join("; ")}`;
+}
+
+function blockLines(block: Block, sheet: Sheet): readonly string[] {
   switch (block.kind) {
-    case "heading":
-      return block.level === 3
-        ? [block.text]
-        : [block.text, (block.level === 1 ? "=" : "-").repeat(Math.min(block.text.length, width))];
+    case "heading": {
+      const lines = textLines(sheet, block.text);
+      const widest = Math.max(...lines.map(sheet.columnsOf));
+      return block.level === 3 ? lines : [...lines, (block.level === 1 ? "=" : "-").repeat(widest)];
+    }
     case "paragraph":
-      return wrapped(block.text, width);
+      return textLines(sheet, block.text);
     case "warning":
-      return wrapped(`${severityWord[block.severity]}: ${block.text}`, width);
+      return textLines(sheet, `${severityWord[block.severity]}: ${block.text}`);
     case "facts":
-      return block.rows.flatMap(([label, value]) => wrapped(`${label}: ${value}`, width));
+      return block.rows.flatMap(([label, value]) => textLines(sheet, `${label}: ${value}`));
     case "table":
-      // One fact a line, so that it can be read aloud and never runs out of the window.
-      return block.rows.flatMap((cells) =>
-        wrapped(
-          cells.map((cell, i) => (i === 0 ? `${cell}:` : `${block.columns[i]} ${cell}`)).join("  "),
-          width,
-        ),
-      );
+      return block.rows.flatMap((cells) => textLines(sheet, rowText(block.columns, cells)));
     case "steps":
-      return block.steps.flatMap((step, i) => stepLines(step, block.isOrdered ? `${i + 1}.` : "-", width));
+      return block.steps
+        .flatMap((step, i) => stepLines(sheet, step, block.isOrdered ? `${i + 1}.` : "-"))
+        .slice(0, -1);
     case "drawing":
-      return [...block.lines, ...wrapped(block.caption, width)];
+      return [
+        ...(sheet.columns < drawingFrom ? [] : block.linesAt(Math.min(drawingAtMost, sheet.columns))),
+        ...textLines(sheet, block.caption),
+      ];
   }
 }
 
 /**
  * The document as plain lines for a terminal or a screen reader.
  *
- * @param width  columns, 20 or more
+ * @param columns    20 or more; no line is wider
+ * @param columnsOf  how wide a text is where it will be read
  */
-export function plainText(document: Document, width: number): string {
-  return `${document.map((block) => blockLines(block, width).join("\n")).join("\n\n")}\n`;
+export function plainText(document: Document, columns: number, columnsOf: ColumnsOf = signsOf): string {
+  const sheet: Sheet = { columns, columnsOf };
+  return `${document.map((block) => blockLines(block, sheet).join("\n")).join("\n\n")}\n`;
 }

@@ -138,20 +138,52 @@ const fill: Readonly<Record<string, string>> = {
   footing: "#c9bfae",
 };
 
-/** The same post as SVG, 100 units a metre. */
+/** What stands beside each name: a height to measure up to, or a depth to dig. */
+function measureOf(name: string, { mounting, link }: Design): string {
+  const heights: Readonly<Record<string, number | undefined>> = {
+    mast: mounting.mastHeightM,
+    camera: mounting.cameraHeightM,
+    radio: link?.radio?.nearHeightM,
+  };
+  const heightM = heights[name];
+  if (heightM !== undefined) return ` ${heightM.toFixed(1)} m up`;
+  return name === "footing" && mounting.footing !== null
+    ? ` ${mounting.footing.depthM.toFixed(2)} m deep`
+    : "";
+}
+
+/** Heights of the names: as near to what they name as they can be without touching each other. */
+function spreadM(wantedM: readonly number[], apartM: number): readonly number[] {
+  const placed: number[] = [];
+  for (const heightM of wantedM) placed.push(Math.min(heightM, (placed.at(-1) ?? Infinity) - apartM));
+  return placed;
+}
+
+/** The same post as SVG, 100 units a metre, each thing named once in a column to the right. */
 export function postSvg(design: Design): string {
   const shapes = shapesOf(design);
+  const leftM = Math.min(-0.8, ...shapes.map((shape) => shape.x)) - 0.2;
+  const edgeM = Math.max(0.8, ...shapes.map((shape) => shape.x + shape.width)) + 0.3;
   const topM = Math.max(...shapes.map((shape) => shape.y + shape.height)) + 0.2;
-  const bottomM = Math.min(0, ...shapes.map((shape) => shape.y)) - 0.1;
-  const halfM = Math.max(1, ...shapes.map((shape) => Math.max(-shape.x, shape.x + shape.width))) + 0.8;
+  const lettersM = Math.max(0.12, (edgeM - leftM) / 20);
+  const rightM = edgeM + 10 * lettersM;
+  const named = shapes
+    .filter((shape, i) => shapes.findIndex(({ name }) => name === shape.name) === i)
+    .map((shape) => ({ ...shape, middleM: shape.y + shape.height / 2 }))
+    .toSorted((a, b) => b.middleM - a.middleM);
+  const namesM = spreadM(
+    named.map(({ middleM }) => middleM),
+    1.3 * lettersM,
+  );
+  const bottomM = Math.min(0, ...shapes.map((shape) => shape.y), namesM.at(-1)! - lettersM) - 0.1;
   const unit = (metres: number) => Math.round(metres * 100);
   const body = shapes.map(
     (shape) =>
-      `<rect x="${unit(shape.x)}" y="${unit(-shape.y - shape.height)}" width="${unit(shape.width)}" height="${unit(shape.height)}" fill="${fill[shape.name]}"><title>${shape.name}</title></rect>`,
+      `<rect x="${unit(shape.x)}" y="${unit(-shape.y - shape.height)}" width="${unit(shape.width)}" height="${unit(shape.height)}" fill="${fill[shape.name]}"/>`,
   );
-  const names = shapes.map(
-    (shape) =>
-      `<text x="${unit(Math.max(0.6, shape.x + shape.width + 0.1))}" y="${unit(-shape.y - shape.height / 2)}" font-size="14" dominant-baseline="middle">${shape.name}</text>`,
+  const names = named.map(
+    ({ name, x, width, middleM }, i) =>
+      `<line x1="${unit(x + width)}" y1="${unit(-middleM)}" x2="${unit(edgeM)}" y2="${unit(-namesM[i]!)}" stroke="#999"/><text x="${unit(edgeM + 0.05)}" y="${unit(-namesM[i]! + 0.35 * lettersM)}" font-size="${unit(lettersM)}">${name}${measureOf(name, design)}</text>`,
   );
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${unit(-halfM)} ${unit(-topM)} ${unit(2 * halfM)} ${unit(topM - bottomM)}" width="420" role="img" aria-label="The post, to scale"><line x1="${unit(-halfM)}" y1="0" x2="${unit(halfM)}" y2="0" stroke="#654"/>${body.join("")}${names.join("")}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${unit(leftM)} ${unit(-topM)} ${unit(rightM - leftM)} ${unit(topM - bottomM)}" width="420" role="img" aria-label="The post, to scale"><line x1="${unit(leftM)}" y1="0" x2="${unit(edgeM)}" y2="0" stroke="#654"/>${body.join("")}${names.join("")}</svg>`;
 }

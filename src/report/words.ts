@@ -1,6 +1,3 @@
-/** The words for how grave a finding is: colour and signs only ever come on top of them. */
-export const severityWord = { note: "Note", caution: "Caution", stop: "Stop" } as const;
-
 export const monthShort = [
   "Jan",
   "Feb",
@@ -15,3 +12,10 @@ export const monthShort = [
   "Nov",
   "Dec",
 ] as const;
+
+/** Begins with a capital and ends with a full stop. */
+export function sentence(words: string): string {
+  const text = words.trim();
+  if (text === "") return "";
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
+}

@@ -36,6 +36,24 @@ const storedValue = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("choice"), option: z.string() }),
   z.strictObject({ kind: z.literal("place"), site: site.nullable() }),
   z.strictObject({ kind: z.literal("clock"), fromMin: minuteOfDay, toMin: minuteOfDay }),
+  z.strictObject({
+    kind: z.literal("horizon"),
+    points: z
+      .array(
+        z.strictObject({ azimuthDeg: z.number().min(0).max(360), elevationDeg: z.number().min(0).max(90) }),
+      )
+      .readonly(),
+  }),
+  z.strictObject({
+    kind: z.literal("sun"),
+    figures: z
+      .strictObject({
+        ghiDailyKWhPerM2ByMonth: z.array(z.number().min(0).max(15)).length(12).readonly(),
+        meanTempCByMonth: z.array(z.number()).length(12).readonly().nullable(),
+        source: z.string(),
+      })
+      .nullable(),
+  }),
 ]);
 
 const answer = z.union([z.string(), z.strictObject({ typed: z.string(), value: storedValue, origin })]);

@@ -55,7 +55,13 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
   openTopics: fc.subarray(["place", "loads", "link", "money"] as const),
   place: fc.record({
     site: fc.option(site, { nil: null, freq: 8 }).map((value) => given<Site | null>(value)),
-    horizonDeg: quantity(0, 60),
+    ownSun: fc.constant({ value: null, origin: "estimate" as const, isAnswered: true }),
+    trustedSun: fc.constant({ value: "lower" as const, origin: "estimate" as const, isAnswered: true }),
+    horizon: quantity(0, 60).map(({ value, origin, isAnswered }) => ({
+      value: [{ azimuthDeg: 0, elevationDeg: value }],
+      origin,
+      isAnswered,
+    })),
     soilingFrac: quantity(0.03, 0.15),
     snowWeeks: quantity(0, 26),
   }),

@@ -53,7 +53,9 @@ export const typicalBrief: Brief = {
   openTopics: [],
   place: {
     site: given<Site | null>(sites.colorado),
-    horizonDeg: given(0),
+    ownSun: given(null),
+    trustedSun: given("lower"),
+    horizon: given([]),
     soilingFrac: given(0.05),
     snowWeeks: given(0),
   },

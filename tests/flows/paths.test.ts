@@ -8,7 +8,7 @@ const mild: SiteFacts = {
   coldestMonthC: 4,
   designColdC: -8,
   designHotC: 29,
-  darkestKWhPerM2: 0.6,
+  ghiDailyKWhPerM2ByMonth: [0.7, 1.4, 2.5, 3.9, 4.7, 5, 4.8, 4, 2.9, 1.6, 0.8, 0.6],
   absLatitudeDeg: 52,
 };
 const cold: SiteFacts = { ...mild, coldestMonthC: -12, designColdC: -35 };
@@ -25,6 +25,15 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
   topics,
   tellings: [],
   siteFacts: () => facts,
+  // Any answer but "none" stands for figures far above the map's.
+  readSun: (text) => ({
+    kind: "figures",
+    figures:
+      text === "none"
+        ? null
+        : { ghiDailyKWhPerM2ByMonth: Array(12).fill(5), meanTempCByMonth: null, source: "a station" },
+    says: null,
+  }),
   readPlace: () => ({ kind: "sites", matches: [{ label: site.label, site }] }),
   designOf: () => null,
   findingsOf: () => [],
@@ -81,7 +90,8 @@ describe("the flow", () => {
       "view.more.2.kind": "none",
       "loads.extra.1.kind": "lamp",
       "loads.extra.2.kind": "none",
-      "power.fine": "mine",
+      "place.fine": "mine",
+      "place.sun": "a station",
       "parts.owned.1.kind": "battery",
       "parts.owned.2.kind": "panel",
       "parts.owned.3.kind": "controller",
@@ -125,7 +135,7 @@ describe("the brief made from answers", () => {
       "place.shade": "1-2 fists",
       "view.distance": "20-30 ft",
     });
-    expect(brief.place.horizonDeg).toMatchObject({ value: 20, low: 10, high: 20, origin: "estimate" });
+    expect(brief.place.horizon).toMatchObject({ value: [{ elevationDeg: 20 }], origin: "estimate" });
     expect(brief.view.scenes[0]!.distanceM.value).toBeCloseTo(30 * 0.3048, 9);
   });
 

@@ -294,9 +294,10 @@ export const smallInterview: Interview<SmallDesign> = {
     coldestMonthC: latitudeDeg > 60 ? -6 : 3,
     designColdC: -10,
     designHotC: 30,
-    darkestKWhPerM2: 1,
+    ghiDailyKWhPerM2ByMonth: Array(12).fill(1),
     absLatitudeDeg: latitudeDeg,
   }),
+  readSun: () => ({ kind: "figures", figures: null, says: null }),
   readPlace: (text) => {
     const matches = gazetteer.get(text.toLowerCase());
     return matches === undefined

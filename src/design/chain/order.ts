@@ -94,6 +94,10 @@ function isCalledFor(path: string, brief: Brief): boolean {
   const consequence = autonomy.consequence.value;
   const carrier = link.carrier.value;
   switch (path) {
+    // No figures of one's own is no stand-in for anything, and with one source there is nothing to trust more.
+    case "place.ownSun":
+    case "place.trustedSun":
+      return false;
     case "autonomy.askedDays":
       return consequence === "days";
     case "autonomy.askedDarkHours":

@@ -1,14 +1,4 @@
-import type {
-  ArraySizing,
-  Battery,
-  Climate,
-  Link,
-  Loads,
-  Mounting,
-  StageName,
-  View,
-  Wiring,
-} from "../design.ts";
+import type { ArraySizing, Battery, Climate, Link, Loads, Mounting, View, Wiring } from "../design.ts";
 import type * as prices from "../practice/prices.ts";
 
 /** Everything the parts are read from. */
@@ -31,7 +21,8 @@ export interface Draft {
   readonly unit: string;
   readonly specification: readonly string[];
   readonly price: prices.Band;
-  readonly because: readonly StageName[];
+  /** Paths of what fixes it: "mounting.tube", "brief.link.distanceM". */
+  readonly figures: readonly string[];
   readonly isOwned?: boolean;
 }
 

@@ -1,5 +1,5 @@
 import { sum } from "../../core/numerics/index.ts";
-import type { Brief } from "../brief.ts";
+import type { Brief, Device } from "../brief.ts";
 import { BANK_SPAN_V_BY_BANK_V } from "../practice/loads.ts";
 import * as prices from "../practice/prices.ts";
 import { COMMON_PORT_CLASS } from "../practice/wiring.ts";
@@ -10,6 +10,10 @@ import { fixed, plain } from "./words.ts";
 export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { view, link, wiring, battery, climate } = worked;
   const draws = drawsOf(brief);
+  const { devices } = brief.loads;
+  const cameras = devices.filter(({ kind }) => kind === "camera");
+  const answersOf = (some: readonly (Device | null)[]) =>
+    some.flatMap((device) => (device ? [`brief.loads.devices.${devices.indexOf(device)}`] : []));
   const onSwitch = draws.filter(({ device }) => device && feedOf(device, brief) === "switch");
   const bankV = battery?.bankV;
   const spanV = bankV === 12 || bankV === 24 || bankV === 48 ? BANK_SPAN_V_BY_BANK_V[bankV] : null;
@@ -35,7 +39,7 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
       outdoors,
     ],
     price: brief.view.scenes[i]?.kind.value === "turning" ? prices.TURNING_CAMERA : prices.FIXED_CAMERA,
-    because: ["view", "loads"],
+    figures: ["view.scenes", ...answersOf(cameras.slice(i, i + 1))],
   }));
   if (link?.radio) {
     const radio = link.radio;
@@ -51,7 +55,7 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
         `PoE to IEEE 802.3 at the post, ${outdoors}`,
       ],
       price: prices.RADIO_PAIR,
-      because: ["link"],
+      figures: ["link.radio"],
       isOwned: brief.parts.radio !== null,
     });
   }
@@ -75,22 +79,23 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
           : device.kind === "recorder"
             ? prices.RECORDER
             : prices.OTHER_DEVICE,
-      because: ["loads"],
+      figures: answersOf([device]),
     });
   }
   if (onSwitch.length > 0) {
+    const ports = onSwitch.length + (link?.carrier === "cable" ? 1 : 0);
     parts.push({
       id: "switch",
       name: "PoE switch for a battery (with its own step-up, or a step-up before it)",
       quantity: 1,
       unit: "",
       specification: [
-        `at least ${onSwitch.length + (link?.carrier === "cable" ? 1 : 0)} ports to IEEE 802.3, class ${highestClass} each`,
+        `at least ${ports === 1 ? "1 port" : `${ports} ports`} to IEEE 802.3, class ${highestClass}${ports === 1 ? "" : " each"}`,
         supply,
         `at least ${fixed(sum(onSwitch.map(({ dayW, nightW }) => Math.max(dayW, nightW))) * 1.2, 0)} W for all ports together`,
       ],
       price: prices.POE_SWITCH,
-      because: ["loads", "wiring"],
+      figures: answersOf(onSwitch.map(({ device }) => device)),
     });
   }
   if (draws.some(({ kind }) => kind === "converter")) {
@@ -101,7 +106,7 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "",
       specification: [supply, "at most 0.5 W when idle"],
       price: prices.CONVERTER,
-      because: ["loads"],
+      figures: ["battery.bankV"],
     });
   }
   if (view.storageGB > 0) {
@@ -112,7 +117,7 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "",
       specification: [`at least ${fixed(view.storageGB, 0)} GB, made for constant writing`],
       price: times(prices.STORAGE_PER_TB, Math.max(1, view.storageGB / 1000)),
-      because: ["view"],
+      figures: ["view.storageGB"],
     });
   }
   return parts;

@@ -22,7 +22,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       ],
       // usual boxes hold about 60 litres
       price: times(prices.BOX, Math.max(1, box.volumeL / 60)),
-      because: ["mounting", "battery"],
+      figures: ["mounting.box"],
     },
     {
       id: "earth",
@@ -34,7 +34,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
         "one electrode for mast, panel frames, box and surge protectors",
       ],
       price: prices.EARTH_SET,
-      because: ["mounting"],
+      figures: [],
     },
   ];
   if (tube) {
@@ -48,7 +48,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
         `${fixed(mounting.tubeLengthM, 1)} m long (${fixed(mounting.mastHeightM, 1)} m above ground)`,
       ],
       price: times(prices.MAST_PER_M, mounting.tubeLengthM),
-      because: ["mounting"],
+      figures: ["mounting.tube", "mounting.tubeLengthM"],
     });
   }
   if (footing) {
@@ -59,7 +59,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "bags of 25 kg",
       specification: [`hole ${fixed(footing.diameterM, 2)} m across and ${fixed(footing.depthM, 2)} m deep`],
       price: prices.CONCRETE_PER_BAG,
-      because: ["mounting"],
+      figures: ["mounting.footing"],
     });
   }
   if (array) {
@@ -70,12 +70,12 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "",
       specification: [
-        `for ${array.panels} panels of ${plain(array.panelW)} W (${fixed(array.areaM2, 1)} m2, ${fixed(array.panels * array.panelKg, 0)} kg)`,
+        `for ${array.panels === 1 ? "1 panel" : `${array.panels} panels`} of ${plain(array.panelW)} W (${fixed(array.areaM2, 1)} m2, ${fixed(array.panels * array.panelKg, 0)} kg)`,
         mounting.tiltDeg === null ? "tilt to be set" : `tilt ${fixed(mounting.tiltDeg, 0)}°`,
         `bears ${fixed(mounting.panelForceN, 0)} N of wind (0.6 of the design gust)`,
       ],
       price: onMast ? prices.PANEL_BRACKET : times(prices.GROUND_FRAME_PER_M2, array.areaM2),
-      because: ["mounting", "array"],
+      figures: ["mounting.panelForceN", "mounting.tiltDeg", "array.panels", "array.panelW"],
     });
   }
   const poleMm = tube?.outsideMm ?? brief.mounting.poleDiameterMm.value;
@@ -94,7 +94,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
           ]
         : ["with fixings for the wall or roof as it is"],
     price: prices.POLE_CLAMPS,
-    because: ["mounting"],
+    figures: tube ? ["mounting.tube"] : ["brief.mounting.poleDiameterMm"],
   });
   return parts;
 }

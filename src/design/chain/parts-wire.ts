@@ -27,7 +27,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         unit: "m",
         specification: ["both conductors counted", ...names],
         price: prices.wirePerM(areaMm2),
-        because: ["wiring"],
+        figures: ["wiring.runs"],
       });
     }
     const mainRuns = wiring.runs.filter(({ from, to }) => from === "battery" || to === "battery");
@@ -43,7 +43,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         `for direct current at ${fixed(battery.absorptionV * 1.1, 0)} V or more, interrupting at least ${fixed(Math.min(wiring.shortCircuitA, wiring.mainFuseInterruptA), 0)} A`,
       ],
       price: prices.MAIN_FUSE,
-      because: ["wiring"],
+      figures: ["wiring.runs", "wiring.mainFuseKind"],
     });
     const busRuns = wiring.runs.filter(
       ({ fuseA, from, to }) => fuseA !== null && from !== "battery" && to !== "battery",
@@ -55,7 +55,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "",
       specification: busRuns.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
       price: prices.SMALL_FUSE,
-      because: ["wiring"],
+      figures: ["wiring.runs"],
     });
     if (wiring.stringFuseA !== null && worked.array) {
       parts.push({
@@ -67,7 +67,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
           `${plain(wiring.stringFuseA)} A, at least ${fixed(worked.array.coldOpenCircuitV, 0)} V DC`,
         ],
         price: prices.STRING_FUSE,
-        because: ["wiring"],
+        figures: ["wiring.stringFuseA"],
       });
     }
     if (wiring.blockFuseA !== null) {
@@ -78,7 +78,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         unit: "",
         specification: [`${plain(wiring.blockFuseA)} A`],
         price: prices.MAIN_FUSE,
-        because: ["wiring", "battery"],
+        figures: ["wiring.blockFuseA"],
       });
     }
     const dataM = sum(wiring.poeRuns.map(({ lengthM }) => lengthM + 1));
@@ -89,7 +89,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "m",
       specification: ["category 5e or better, ultraviolet-proof jacket"],
       price: prices.DATA_CABLE_PER_M,
-      because: ["wiring", "mounting"],
+      figures: ["mounting.cameraHeightM", "mounting.radioHeightM", "mounting.boxHeightM"],
     });
     if (wiring.runs[0]!.lengthM > 10) {
       parts.push({
@@ -99,7 +99,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         unit: "",
         specification: [`IEC 61643-31, above ${fixed(worked.array?.coldOpenCircuitV ?? 0, 0)} V`],
         price: prices.DC_SURGE,
-        because: ["wiring"],
+        figures: ["wiring.runs"],
       });
     }
   }
@@ -111,7 +111,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "m",
       specification: ["solid bare copper, water-blocked"],
       price: prices.DATA_CABLE_PER_M,
-      because: ["link"],
+      figures: ["link.carrier", "brief.link.distanceM"],
     });
   }
   const outsideRuns = brief.loads.devices.filter((device) => feedOf(device, brief) === "switch").length;
@@ -123,7 +123,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "",
       specification: ["where each data line enters the box, and one at the far building"],
       price: prices.DATA_SURGE,
-      because: ["wiring", "link"],
+      figures: ["link.carrier"],
     },
     {
       id: "glands",
@@ -132,7 +132,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "set",
       specification: ["glands for each cable's diameter, all entries from below"],
       price: prices.GLANDS,
-      because: ["wiring"],
+      figures: [],
     },
   );
   return parts;

@@ -11,7 +11,7 @@ export const sunNotes = {
     inputs: [
       "climate.ghiDailyKWhPerM2ByMonth",
       "brief.place.site",
-      "brief.place.horizonDeg",
+      "brief.place.horizon",
       "brief.loads.devices",
     ],
     source: `design-month rule of IEEE 1562 (from memory); ${LEAST_TILT_DEG} degrees against dirt: common practice, no source`,
@@ -36,7 +36,7 @@ export const sunNotes = {
       "sun.tiltDeg",
       "sun.summerTiltDeg",
       "sun.snowFracByMonth",
-      "brief.place.horizonDeg",
+      "brief.place.horizon",
     ],
     source: MEAN_DAY_METHOD,
   },

@@ -36,7 +36,7 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
     ghiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
     latitudeDeg,
     albedoByMonth: climate.ghiDailyKWhPerM2ByMonth.map(() => ALBEDO),
-    horizonDeg: brief.place.horizonDeg.value,
+    horizon: brief.place.horizon.value,
   };
   const weighted = askedWhByMonth.map((dailyWh, month) => dailyWh / (1 - snow[month]!));
   const sweep = (months: (month: number) => boolean): BestTilt | null => {

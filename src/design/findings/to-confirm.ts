@@ -1,7 +1,8 @@
-import type { Brief, Given } from "../brief.ts";
+import type { Given } from "../brief.ts";
+import { measurableCalled, measurableWords, pathKind } from "../chain/assumed.ts";
 import { chainOf, chainUnder } from "../chain/chain.ts";
 import { type AssumedAnswer, assumedAnswers } from "../chain/order.ts";
-import { fixed, plain } from "../chain/words.ts";
+import { fixed } from "../chain/words.ts";
 import type { World } from "../design.ts";
 import type { Rule, Worked } from "./rule.ts";
 
@@ -12,49 +13,7 @@ const SWING_FRAC = 0.2;
 const NAMED = 3;
 
 /** Answers that move the sun itself, so that the whole chain must be worked anew. */
-const MOVES_SUN = ["place.horizonDeg", "place.snowWeeks"];
-
-/**
- * Facts that can be found out, by path: what they are called and their unit. Wishes (days, margin, weights) are the builder's
- * own and are not weighed. Devices and scenes are told apart by their place in the list.
- */
-const WORDS: Readonly<Record<string, readonly [what: string, unit: string]>> = {
-  "place.horizonDeg": ["what shades the panel", "°"],
-  "place.soilingFrac": ["dirt on the panel", ""],
-  "place.snowWeeks": ["weeks of snow on the panel", ""],
-  "view.scenes.distanceM": ["distance of scene", "m"],
-  "view.scenes.widthM": ["width of scene", "m"],
-  "loads.devices.dayW": ["power of", "W"],
-  "loads.devices.nightExtraW": ["infrared power of", "W"],
-  "autonomy.visitDays": ["days until somebody comes by", ""],
-  "mounting.cameraHeightM": ["height of the camera", "m"],
-  "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
-  "mounting.gustMPerS": ["design gust", "m/s"],
-  "mounting.frostDepthM": ["frost depth", "m"],
-  "link.distanceM": ["distance to the far end", "m"],
-  "link.obstacleDistanceM": ["distance of what stands in the way", "m"],
-  "link.obstacleTopM": ["height of what stands in the way", "m"],
-  "link.obstacleDepthM": ["depth of what stands in the way", "m"],
-  "link.farHeightM": ["height of the far end", "m"],
-  "link.otherPosts": ["other posts at the far end", ""],
-};
-
-/** The path without the place in a list. */
-function kindOf(path: string): string {
-  return path.replace(/\.\d+\./, ".");
-}
-
-function called({ path, value }: AssumedAnswer, brief: Brief): string {
-  const [, index] = /\.(\d+)\./.exec(path) ?? [];
-  const [what, unit] = WORDS[kindOf(path)]!;
-  const which =
-    index === undefined
-      ? ""
-      : path.startsWith("loads.devices")
-        ? ` ${brief.loads.devices[Number(index)]!.name}`
-        : ` ${Number(index) + 1}`;
-  return `${what}${which} (${plain(value as number)}${unit === "" || unit === "°" ? unit : ` ${unit}`})`;
-}
+const MOVES_SUN = ["place.snowWeeks"];
 
 /** The brief with one number, deep inside it, made larger or smaller. */
 function moved<T>(part: T, keys: readonly string[], ratio: number): T {
@@ -89,7 +48,7 @@ export const toConfirm: Rule = (design, world) => {
   if (brief.openTopics.length > 0) return null;
   const assumed = assumedAnswers(brief);
   const heaviest = assumed
-    .filter(({ path, value }) => kindOf(path) in WORDS && value !== 0)
+    .filter(({ path, value }) => pathKind(path) in measurableWords && value !== 0)
     .map((answer) => ({ answer, cost: swing(answer, design, world) }))
     .filter(({ cost }) => cost > 0.005 * money.highTotal)
     .toSorted((a, b) => b.cost - a.cost)
@@ -97,7 +56,7 @@ export const toConfirm: Rule = (design, world) => {
   if (assumed.length === 0) return null;
   const rest = assumed.length - heaviest.length;
   const names = heaviest
-    .map(({ answer, cost }) => `${called(answer, brief)}, ${fixed(cost, 0)} ${money.currency}`)
+    .map(({ answer, cost }) => `${measurableCalled(answer, brief)}, ${fixed(cost, 0)} ${money.currency}`)
     .join("; ");
   return {
     id: "assumed.confirm",

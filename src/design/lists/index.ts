@@ -8,6 +8,7 @@ import { settingsList } from "./settings.ts";
 import { toolsList } from "./tools.ts";
 import { upkeepList } from "./upkeep.ts";
 
+export type { Caution, Hazard } from "./cautions.ts";
 export type { List, ListId, Step } from "./list.ts";
 
 export const listsOf = (design: Design): readonly List[] => [

@@ -1,38 +1,124 @@
 import type { Design } from "../design.ts";
-import { applicable, type List, step } from "./list.ts";
+import { atLeastMetres, dugMetres, listed, ratedAmps } from "./figures.ts";
+import { applicable, type List, type MaybeStep, step } from "./list.ts";
+import { type Post, postOf } from "./post.ts";
 
-export function toolsList({ mounting, link, battery }: Design): List {
+export function toolsList(design: Design): List {
+  const post = postOf(design);
   return {
     id: "tools",
     title: "Tools to bring",
-    intro: "A forgotten tool costs a second trip.",
+    intro: "A forgotten tool costs a second trip. Tick them off at home.",
     isOrdered: false,
-    steps: applicable([
-      step("meter", "Multimeter for direct current, 10 A and up to 200 V, with spare fuses"),
-      step(
-        "insulated",
-        "Insulated screwdrivers and spanners, torque screwdriver or wrench for the terminals",
-      ),
-      step(
-        "crimp",
-        "Wire cutters, strippers, crimp tool and ferrules, and the crimp tool made for the panel's plugs",
-      ),
-      step("eyes", "Eye protection, gloves, a hard hat for everybody near the mast"),
-      step("cover", "Blanket or cardboard to cover the panel"),
-      step(
-        "compass",
-        "Compass or phone, angle gauge for the tilt, spirit level, tape measure, marker and labels",
-      ),
-      mounting.footing !== null &&
-        step(
-          "digging",
-          "Post-hole digger or spade, bar, bucket, barrow, water for the concrete, props to hold the mast plumb",
-        ),
-      step("ladder", "Ladder long enough to work without its top rungs, a rope, a second person"),
-      link?.carrier === "radio" &&
-        step("aim", "Laptop or phone to read the radio's received level, and a way to talk to the other end"),
-      battery?.chemistry === "agm" && step("soda", "Baking soda and water, in case acid is spilt"),
-      step("spares", "Spare fuses of each size, cable ties for outdoor use, sealing tape, a towel"),
-    ]),
+    steps: applicable([...safety(post), ...electric(post), ...mechanic(post), ...network(post)]),
   };
+}
+
+function safety(post: Post): readonly MaybeStep[] {
+  const { design, support } = post;
+  return [
+    step("people", "A second person, a telephone that has signal there, first-aid kit, drinking water."),
+    step(
+      "wear",
+      "Eye and ear protection, cut-resistant gloves, a hard hat for everybody near the work, firm boots.",
+    ),
+    step(
+      "ladder",
+      `Ladder to work at ${atLeastMetres(topM(post))} without its top rungs, straps to tie it, a rope and a bucket to haul parts.`,
+    ),
+    support === "roof" && step("harness", "Harness, line and anchor made for it, or a scaffold."),
+    design.battery?.chemistry === "agm" &&
+      step("soda", "Baking soda, five litres of water and an eye-wash bottle, in case acid is spilt."),
+    design.battery !== null && step("extinguisher", "Fire extinguisher for electrical fires."),
+    step("cover", "Opaque blanket or cardboard and cord, to cover every panel."),
+  ];
+}
+
+/** Highest place at which hands work. */
+const topM = ({ design: { mounting }, hasFrame }: Post): number =>
+  Math.max(mounting.cameraHeightM, mounting.radioHeightM, hasFrame ? 0 : mounting.panelHeightM);
+
+/** Above this a multimeter's own range ends. @source common practice, no source */
+const CLAMP_METER_FROM_A = 10;
+
+function electric({ design }: Post): readonly MaybeStep[] {
+  const { array, battery, wiring } = design;
+  const ratings = new Set(wiring?.runs.flatMap(({ fuseA }) => (fuseA === null ? [] : [fuseA])) ?? []);
+  for (const one of [wiring?.stringFuseA, wiring?.blockFuseA]) if (one != null) ratings.add(one);
+  const isLarge = (array?.chargeCurrentA ?? 0) > CLAMP_METER_FROM_A;
+  return [
+    step(
+      "meter",
+      `Multimeter for direct current to 10 A and 200 V, with spare fuses${isLarge ? ", and a clamp meter for direct current" : ""}.`,
+    ),
+    step(
+      "insulated",
+      "Insulated screwdrivers and spanners, and a torque screwdriver or wrench for the terminals.",
+    ),
+    step(
+      "crimp",
+      `Wire cutters, strippers, ferrules and their crimp tool${array === null ? "" : ", the crimp tool and spanners made for the panels' plugs"}${battery === null ? "" : ", a crimp tool for battery lugs and heat-shrink sleeves"}.`,
+    ),
+    ratings.size > 0 &&
+      step(
+        "fuses",
+        `Two spare fuses of each rating: ${listed([...ratings].toSorted((a, b) => a - b).map(ratedAmps))}.`,
+      ),
+    step("spares", "Cable ties for outdoor use, self-sealing tape, labels, marker, a towel, rubbish bag."),
+  ];
+}
+
+/** Water for a 25 kg bag of dry concrete mix. @source from memory: 2.5 to 3 litres, the bag says it */
+const WATER_L_PER_BAG = 3;
+
+function mechanic({ design, isNewMast, support, standsFree, hasFrame }: Post): readonly MaybeStep[] {
+  const { mounting, link } = design;
+  const { footing } = mounting;
+  const isHeavy = mounting.lifts.some(({ needsHoist }) => needsHoist);
+  return [
+    step(
+      "measure",
+      "Spirit level, tape measure, angle gauge for the tilt, and a compass or telephone for the direction.",
+    ),
+    isNewMast &&
+      footing !== null &&
+      step(
+        "digging",
+        `Auger or post-hole digger for a hole ${dugMetres(footing.diameterM)} across and ${dugMetres(footing.depthM)} deep, digging bar, a cover for the hole, props and clamps to hold the mast plumb.`,
+      ),
+    isNewMast &&
+      footing !== null &&
+      step(
+        "mixing",
+        `Barrow or mixer, shovel, and about ${Math.ceil((WATER_L_PER_BAG * footing.bags25Kg) / 5) * 5} litres of water for the concrete. Have the ${25 * footing.bags25Kg} kg of mix delivered to the spot.`,
+        { why: "About 3 litres for a bag of 25 kg (from memory: the bag says it)." },
+      ),
+    link?.carrier === "cable" &&
+      step("trenching", "Spade or trencher, pipe, draw cord and warning tape for the trench."),
+    hasFrame && step("frame", "Tools of the panel frame's maker for its anchors, and a long level."),
+    !standsFree &&
+      step(
+        "drilling",
+        "Hammer drill with bits for the wall or roof, detector for cables and pipes, dust mask, sealant.",
+      ),
+    standsFree && step("rod", "Driver or heavy hammer for the earth rod."),
+    step(
+      "spanners",
+      `Spanners for the brackets and clamps of the ${support}, file and zinc paint for cut steel.`,
+    ),
+    isHeavy && step("hoist", "Hoist, hand truck or more people for what two cannot lift."),
+    step("lock", "Padlock, and the sign that says that it records."),
+  ];
+}
+
+function network({ design, sender }: Post): readonly MaybeStep[] {
+  return [
+    step(
+      "laptop",
+      "Laptop with a network port and cable, charged, with the settings sheet and every maker's instructions on it.",
+    ),
+    design.wiring !== null && step("poe", "Network cable tester, and a PoE meter that shows watts."),
+    sender === "radio" && step("talk", "A way to talk to whoever stands at the other end, and binoculars."),
+    sender === "router" && step("card", "The mobile card, its code, and a telephone of the same network."),
+  ];
 }

@@ -90,7 +90,14 @@ describe("laws", () => {
         fc.double({ min: 0, max: 12, noNaN: true }),
         (horizonDeg, snowWeeks) => {
           const worst = (horizon: number, weeks: number) => {
-            const found = sun(changed({ place: { horizonDeg: given(horizon), snowWeeks: given(weeks) } }));
+            const found = sun(
+              changed({
+                place: {
+                  horizon: given([{ azimuthDeg: 0, elevationDeg: horizon }]),
+                  snowWeeks: given(weeks),
+                },
+              }),
+            );
             return found.poaDailyKWhPerM2ByMonth[found.designMonth]!;
           };
           const here = worst(horizonDeg, snowWeeks);

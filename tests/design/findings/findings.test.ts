@@ -51,7 +51,8 @@ const watts = (device: Device, dayW: number, nightExtraW = 0): Device => ({
   nightExtraW: given(nightExtraW),
 });
 const site = (changes: Partial<Site>): Site => ({ ...sites.colorado, ...changes });
-const wideHorizon = (horizonDeg: number) => changed({ place: { horizonDeg: given(horizonDeg) } });
+const wideHorizon = (horizonDeg: number) =>
+  changed({ place: { horizon: given([{ azimuthDeg: 0, elevationDeg: horizonDeg }]) } });
 const seaWorld: World = { ...syntheticWorld, climateAt: () => ({ kind: "refused", why: "at-sea" }) };
 const months = (...asleep: readonly number[]) =>
   given<readonly boolean[]>(Array.from({ length: 12 }, (_, month) => !asleep.includes(month)));

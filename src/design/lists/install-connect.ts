@@ -1,0 +1,135 @@
+/**
+ * Current, in the one safe order: fuses out, bank, dead tests, controller on the battery, loads, and the panels last.
+ *
+ * @source battery before panel, and the reverse when it is taken apart: makers' manuals in general, from memory
+ */
+import type { Battery, Run, Wiring } from "../design.ts";
+import * as cautions from "./cautions.ts";
+import { counted, listed, metres, ratedAmps, volts } from "./figures.ts";
+import { type MaybeStep, step } from "./list.ts";
+import { isAtBattery, liftsOf, type Post } from "./post.ts";
+
+export function connectSteps(post: Post): readonly MaybeStep[] {
+  const { battery, wiring } = post.design;
+  if (battery === null || wiring === null) return [];
+  return [
+    fuses(post, { battery, wiring }),
+    bank(post, battery),
+    deadTests(post),
+    controllerOn(post, { battery, wiring }),
+    loadsOn(post, { battery, wiring }),
+    panelOn(post),
+  ];
+}
+
+interface Powered {
+  readonly battery: Battery;
+  readonly wiring: Wiring;
+}
+
+const fuseOf = ({ name, fuseA }: Run): string =>
+  `${name}: ${fuseA === null ? "none of this kind fits, see the findings" : ratedAmps(fuseA)}`;
+
+function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
+  const atBattery = wiring.runs.filter(isAtBattery);
+  const onBus = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
+  const places = [
+    `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.`,
+    ...(wiring.blockFuseA === null
+      ? []
+      : [
+          `At the plus end of each of the ${battery.inParallel} strings of blocks: ${ratedAmps(wiring.blockFuseA)}.`,
+        ]),
+    ...(onBus.length === 0 ? [] : [`At the start of each load's wire: ${onBus.map(fuseOf).join("; ")}.`]),
+    wiring.stringFuseA === null
+      ? "In the panels' wire: none needed."
+      : `In each string of panels: ${ratedAmps(wiring.stringFuseA)}.`,
+  ];
+  return step("fuses", `Mount the fuse holders, every fuse left out. ${places.join(" ")}`, {
+    cautions: post.bank,
+    why: "A fuse protects the wire behind it, so it sits where the current comes from. With all of them out, every wire is dead while you work. Add the switches that your code asks for, usually one for the panels and one for the battery.",
+    expects: "Each holder bears a label with its rating and the name of its run.",
+  });
+}
+
+function bank(post: Post, battery: Battery): MaybeStep {
+  const { inSeries, inParallel, blocks } = battery;
+  const isLead = battery.chemistry === "agm";
+  const layout =
+    blocks === 1
+      ? "Place the block in the box and connect nothing to it yet."
+      : `Charge every block fully by itself. Place the ${blocks} blocks in the box and join ${inSeries > 1 ? `${inSeries} in series` : "none in series"}${
+          inParallel > 1
+            ? `, then the ${inParallel} strings side by side: plus taken from the first string, minus from the last`
+            : ""
+        }.`;
+  return step("bank", layout, {
+    cautions: [...liftsOf(post, "battery block"), ...post.bank, cautions.polarity],
+    why: `${isLead ? "Lead-acid stands upright, held so that it cannot tip." : "The maker says how many may stand in series and in parallel."} ${blocks > 1 ? "Unequal blocks drive large currents into each other." : "It comes after everything heavy or sharp that could fall on it."}`,
+    expects: `${isLead ? `Between ${volts((12.4 / 12) * battery.bankV)} and ${volts((13 / 12) * battery.bankV)}` : `Between ${volts((13 / 12.8) * battery.bankNominalV)} and ${volts((13.7 / 12.8) * battery.bankNominalV)}`} across ${inParallel > 1 ? "each string of blocks" : "the bank"} at rest (from memory)${blocks > 1 ? `, all blocks within ${volts(0.1)} of each other before they are joined` : ""}.`,
+  });
+}
+
+function deadTests({ support, livePanel, bank }: Post): MaybeStep {
+  return step(
+    "deadTests",
+    `With every fuse out and the panels covered, test with the meter's ohms: no short between plus and minus of any wire to a load, and a path from ${support === "mast" || support === "pole" ? support : "bracket"}, panel frame and box to the earth bar.`,
+    {
+      cautions: [...bank, livePanel],
+      why: "A wrong wire costs a minute now and a controller later. Where your code asks for an insulation test, an electrician makes it here.",
+      expects:
+        "Open circuit or kiloohms between plus and minus, less than 1 ohm from metal to earth bar (common practice, no source).",
+    },
+  );
+}
+
+function controllerOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeStep {
+  const count = design.array?.controllers ?? 1;
+  const charge = wiring.runs.find(({ to }) => to === "battery");
+  const first = [
+    ...(wiring.blockFuseA === null
+      ? []
+      : [`the ${ratedAmps(wiring.blockFuseA)} fuses of the strings of blocks`]),
+    ...(charge?.fuseA == null ? ["the charge fuse"] : [`the ${ratedAmps(charge.fuseA)} charge fuse`]),
+  ];
+  return step(
+    "controllerOn",
+    `Connect the ${count > 1 ? `${count} controllers` : "controller"} to the battery, put in ${listed(first)}, and enter the charge settings.`,
+    {
+      cautions: [...bank, cautions.polarity],
+      why: "Battery before panel: the controller learns the bank's voltage from it, and many are destroyed by a panel without a battery.",
+      expects: `The controller shows the meter's voltage within ${volts(battery.bankV / 60)} and says ${battery.bankV} V. One small spark is normal.`,
+    },
+  );
+}
+
+function loadsOn(post: Post, { battery, wiring }: Powered): MaybeStep {
+  const main = wiring.runs.find(({ from, to }) => from === "battery" && to === "load bus");
+  const others = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
+  const order = others.map(({ to, fuseA }) => `${to} ${ratedAmps(fuseA!)}`);
+  const isPassive = post.design.brief.parts.radio?.value.feed.startsWith("passive") === true;
+  return step(
+    "loadsOn",
+    `Put in the ${main?.fuseA == null ? "load fuse" : `${ratedAmps(main.fuseA)} load fuse`}${order.length > 0 ? `, then the others one at a time: ${listed(order)}` : ""}. Wait after each until the device has started.`,
+    {
+      cautions: [cautions.polarity, ...(isPassive && post.sender === "radio" ? [cautions.passivePoe] : [])],
+      why: "One at a time shows which one is wrong.",
+      expects: `Each device starts, and the battery falls by less than ${volts(battery.bankV / 60)}.`,
+    },
+  );
+}
+
+function panelOn({ design, livePanel }: Post): MaybeStep {
+  const { array, wiring } = design;
+  if (array === null || array.panels === 0) return null;
+  const each = array.controllers > 1 ? ", each controller with its own strings" : "";
+  return step(
+    "panelOn",
+    `With the panels still covered, lift the cover for a moment to check the polarity at the cable's end, cover again, and connect it to the controller${each}.${wiring === null || wiring.stringFuseA === null ? "" : ` Put in the ${counted(array.inParallel, "string fuse")} of ${ratedAmps(wiring.stringFuseA)}.`} Then uncover them.`,
+    {
+      cautions: [livePanel, cautions.polarity],
+      why: "The panels come last, and go first when it is taken apart: a controller wants its battery before its panels.",
+      expects: `Panel voltage below ${volts(array.controllerMaxInputV)} at all times, and current into the battery as soon as the sun is on them.`,
+    },
+  );
+}

@@ -1,0 +1,68 @@
+/** What the steps say and warn of again and again, worked out once for a design. */
+import { CLOSEST_APPROACH_M } from "../../core/link/index.ts";
+import type { Design, Run } from "../design.ts";
+import * as cautions from "./cautions.ts";
+
+export interface Post {
+  readonly design: Design;
+  /** What everything hangs on. */
+  readonly support: "mast" | "pole" | "wall" | "roof";
+  readonly isNewMast: boolean;
+  /** Nothing of the building to bond to: mast or pole in the open. */
+  readonly standsFree: boolean;
+  /** "camera", or "cameras" where there are several. */
+  readonly cameras: string;
+  readonly sender: "radio" | "router" | null;
+  /** Panels on a frame of their own on the ground. */
+  readonly hasFrame: boolean;
+  /** Before work above the ground. */
+  readonly high: readonly cautions.Warning[];
+  /** Before hands come near the battery. */
+  readonly bank: readonly cautions.Warning[];
+  readonly livePanel: cautions.Warning;
+  readonly radioWaves: cautions.Warning;
+  readonly heat: cautions.Warning;
+}
+
+const supports = { newMast: "mast", existingPole: "pole", wall: "wall", roof: "roof" } as const;
+const senders = { radio: "radio", cellular: "router", cable: null, none: null } as const;
+
+export function postOf(design: Design): Post {
+  const { brief, climate, battery, array, wiring, link, mounting } = design;
+  const support = supports[brief.mounting.support.value];
+  return {
+    design,
+    support,
+    isNewMast: support === "mast",
+    standsFree: support === "mast" || support === "pole",
+    cameras: brief.view.scenes.length > 1 ? "cameras" : "camera",
+    sender: senders[brief.link.carrier.value],
+    hasFrame: array !== null && mounting.panelMount === "ground frame",
+    high:
+      support === "roof"
+        ? [cautions.ladder, cautions.roofEdge]
+        : support === "pole"
+          ? [cautions.ladder, cautions.weakPole]
+          : [cautions.ladder],
+    bank: [
+      cautions.shortCircuit(wiring?.shortCircuitA ?? null),
+      battery?.chemistry === "lifepo4" ? cautions.lithium : cautions.leadAcid,
+    ],
+    livePanel: cautions.livePanel(array?.coldOpenCircuitV ?? null),
+    radioWaves: cautions.radioWaves(Math.max(CLOSEST_APPROACH_M, link?.radio?.exposureDistanceM ?? 0)),
+    heat: cautions.heat(climate?.designHotTempC ?? null),
+  };
+}
+
+/** Cautions for whatever of this kind must be lifted. */
+export function liftsOf({ design }: Post, what: string): readonly cautions.Warning[] {
+  return design.mounting.lifts.filter((one) => one.what.startsWith(what)).map(cautions.lifting);
+}
+
+/** Owned and used: the parts list counts it as in the shed. */
+export function usesOwned({ design }: Post, part: "battery" | "panel" | "controller" | "radio"): boolean {
+  return design.parts.lines.some(({ id, isOwned }) => id === part && isOwned);
+}
+
+/** Runs whose fuse sits at the battery itself. */
+export const isAtBattery = ({ from, to }: Run): boolean => from === "battery" || to === "battery";

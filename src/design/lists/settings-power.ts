@@ -1,0 +1,117 @@
+/** Charge controller: how the bank is filled, when the loads let go, when they run. */
+
+import { monthSpans } from "../chain/words.ts";
+import type { Battery } from "../design.ts";
+import { amps, counted, degreesC, listed, ratedAmps, volts } from "./figures.ts";
+import { type MaybeStep, step } from "./list.ts";
+import type { Post } from "./post.ts";
+
+export function powerSettings(post: Post): readonly MaybeStep[] {
+  const { battery } = post.design;
+  return [
+    battery !== null && charge(battery),
+    battery !== null && chargeEnd(battery),
+    battery !== null && disconnect(post, battery),
+    controllerLimits(post),
+    ...schedules(post),
+  ];
+}
+
+function charge(battery: Battery): MaybeStep {
+  const isLead = battery.chemistry === "agm";
+  const millivolts = Math.abs(1000 * battery.compensationVPerK).toFixed(0);
+  return step(
+    "charge",
+    `Controller, ${isLead ? "sealed lead-acid (AGM)" : "lithium iron phosphate"} at ${battery.bankV} V: absorption ${volts(battery.absorptionV)}, float ${volts(battery.floatV)}, equalising off, ${
+      battery.compensationVPerK === 0
+        ? "temperature compensation off"
+        : `temperature compensation ${millivolts} mV less for each degree above ${degreesC(25)} and as much more below, its sensor taped to a block`
+    }.`,
+    {
+      why: `Typical values for this kind of battery (from memory): the battery maker's own figures come first. ${isLead ? "Equalising dries a sealed battery out." : "Equalising and compensation are for lead and overcharge lithium."}`,
+    },
+  );
+}
+
+/** Current at which a bank counts as full, over its capacity. @source common practice from memory */
+const TAIL_FRAC = { agm: 0.01, lifepo4: 0.05 } as const;
+
+function chargeEnd(battery: Battery): MaybeStep {
+  const tail = amps(TAIL_FRAC[battery.chemistry] * battery.bankAh);
+  return battery.chemistry === "agm"
+    ? step(
+        "chargeEnd",
+        `Controller: hold absorption for 2 to 4 hours, or until the current has fallen to ${tail}.`,
+        {
+          why: "The last tenth of the charge goes in slowly, and a lead-acid bank that never gets it dies early (common practice from memory).",
+        },
+      )
+    : step(
+        "chargeEnd",
+        `Controller: end absorption when the current has fallen to ${tail}. Stop charging below ${degreesC(5)} at the battery, where the controller can.`,
+        {
+          why: "The battery's own management system is the last guard against frost, not the first (makers' limit 0 °C, from memory).",
+        },
+      );
+}
+
+function disconnect({ design }: Post, battery: Battery): MaybeStep {
+  const { devices } = design.brief.loads;
+  const inOrder = devices.toSorted((a, b) => a.priority - b.priority).map(({ name }) => name);
+  const isShed = new Set(devices.map(({ priority }) => priority)).size > 1;
+  return step(
+    "disconnect",
+    `Controller: switch the loads off at ${volts(battery.lowVoltageDisconnectV)} and on again at ${volts(battery.reconnectV)}.${isShed ? ` Where it has several outputs, let go in this order: ${inOrder.join(", ")}.` : ""}`,
+    {
+      why: `Below that ${battery.chemistry === "agm" ? "the battery ages fast and can freeze" : "the management system cuts everything off, the controller too"}.`,
+    },
+  );
+}
+
+function controllerLimits({ design }: Post): MaybeStep {
+  const { array } = design;
+  return (
+    array !== null &&
+    step(
+      "controllerLimits",
+      `Limits of ${array.controllers > 1 ? `each of the ${array.controllers} controllers` : "the controller"}, to be read on its label: at least ${volts(array.controllerMaxInputV)} from the panels and ${ratedAmps(array.controllerA)} of charge.`,
+      {
+        why: `On the coldest morning the panels reach ${volts(array.coldOpenCircuitV)}, in full sun they charge with ${amps(array.chargeCurrentA)}${array.controllers > 1 ? " in all" : ""}.`,
+      },
+    )
+  );
+}
+
+function schedules({ design }: Post): readonly MaybeStep[] {
+  const { brief } = design;
+  const timed = brief.loads.devices.flatMap(({ name, schedule, dayW, nightExtraW }) => {
+    if (schedule.kind === "daylight")
+      return [`${name} from ${sunOffset(schedule.marginH)} sunrise to as long after sunset`];
+    if (schedule.kind === "clock")
+      return [`${name} from ${clock(schedule.fromMin)} to ${clock(schedule.toMin)}`];
+    return dayW.value === 0 && nightExtraW.value > 0 ? [`${name} from sunset to sunrise`] : [];
+  });
+  const months = brief.hours.runsInMonth.value.flatMap((runs, month) => (runs ? [month] : []));
+  return [
+    timed.length > 0 &&
+      step("schedule", `Switching times: ${listed(timed)}.`, {
+        why: "The battery is sized for these hours and no more. Use a timer that keeps its time without power.",
+      }),
+    months.length < 12 &&
+      step(
+        "season",
+        months.length === 0
+          ? "Season: no month was named in which the post runs."
+          : `Season: the loads run in ${monthSpans(months)} (${counted(months.length, "month")} a year) and are switched off in the others.`,
+        { why: "In the months between, the panels keep the battery full." },
+      ),
+  ];
+}
+
+function sunOffset(marginH: number): string {
+  const minutes = Math.round(60 * marginH);
+  return minutes === 0 ? "0 minutes before" : `${counted(minutes, "minute")} before`;
+}
+
+const clock = (minute: number): string =>
+  `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(Math.round(minute) % 60).padStart(2, "0")}`;

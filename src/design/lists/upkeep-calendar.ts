@@ -1,0 +1,156 @@
+/**
+ * What comes round: first day, month, quarter, year.
+ *
+ * @source intervals: common practice, from memory; monthly readings and the 80 % limit in the manner of IEEE 1188, from
+ *         memory; washing and growth as in NREL/TP-7A40-73822
+ */
+import * as cautions from "./cautions.ts";
+import { decibels, degrees, listed, percent, volts } from "./figures.ts";
+import { type MaybeStep, step } from "./list.ts";
+import type { Post } from "./post.ts";
+
+export const calendar = (post: Post): readonly MaybeStep[] => [
+  first(post),
+  month(post),
+  quarter(post),
+  ...year(post),
+  capacity(post),
+  tilt(post),
+  leaves(post),
+];
+
+function first(post: Post): MaybeStep {
+  return step(
+    "first",
+    `After the first day and the first week: tighten every terminal to its torque again, feel for warm joints, and look at ${post.sender === null ? "the aim of the camera" : "aim and received level"}.`,
+    {
+      cautions: [...post.high, ...(post.design.battery === null ? [] : post.bank)],
+      why: "Copper settles under a screw, and concrete and clamps settle too.",
+      expects: "No joint warmer than the hand, and the values of the first day.",
+    },
+  );
+}
+
+function month({ design, sender }: Post): MaybeStep {
+  const { battery, link } = design;
+  const readings = [
+    ...(battery === null
+      ? []
+      : ["the lowest voltage before dawn", "the highest charge current", "the battery's temperature"]),
+    ...(sender === null ? [] : [sender === "radio" ? "the received level" : "the signal and the data used"]),
+    "the time in the picture",
+  ];
+  const level = link?.radio == null ? "" : ` and a level within ${decibels(5)} of the first`;
+  return step("month", `Every month, from home: write down ${listed(readings)}.`, {
+    why: "A slow change shows weeks before a failure does.",
+    expects:
+      battery === null
+        ? "The values of the first day."
+        : `Always above ${volts(battery.lowVoltageDisconnectV)}${level}.`,
+  });
+}
+
+function quarter(post: Post): MaybeStep {
+  const { design, hasFrame } = post;
+  const isDirty = design.brief.place.soilingFrac.value > 0.1;
+  return step(
+    "quarter",
+    `Every three months: wash the panels with water and a soft brush in the cool of the day${hasFrame ? "" : ", from the ground on a long handle"}. Cut what grows into the sun or the radio's path. Look for loose ties, water, ants and nests in the box, open its door slowly, and read the flags of the surge protectors.`,
+    {
+      cautions: [
+        post.livePanel,
+        ...(hasFrame ? [] : post.high),
+        ...(design.battery === null ? [] : post.bank),
+      ],
+      why: `${isDirty ? `The sums take off ${percent(design.brief.place.soilingFrac.value)} for dirt: wash more often if it looks worse.` : "Growth and dirt take light slowly, so nobody sees it."} Cold water on hot glass can crack it.`,
+      expects: "Clean glass, a dry box, green flags.",
+    },
+  );
+}
+
+function year(post: Post): readonly MaybeStep[] {
+  const { design, support, isNewMast } = post;
+  return [
+    step(
+      "yearElectric",
+      `Every year, electricity: torque of all terminals, every fuse against the table of wires, gaskets, drying bags, chafed cables, the path from each metal part to the earth bar${design.battery === null ? "" : ", and each block's own voltage after a night"}.`,
+      {
+        cautions: [...(design.battery === null ? [] : post.bank), post.livePanel, cautions.lightning],
+        why: "Heat and cold work on every joint all year.",
+        expects:
+          "Less than 1 ohm to the earth bar, blocks within 0.1 V of each other, no green or white crust.",
+      },
+    ),
+    step(
+      "yearMechanic",
+      `Every year, mechanics: rust, clamps, bolts${isNewMast ? ", mast plumb, cracks in the footing" : `, the ${support} itself`}${post.hasFrame ? ", anchors of the panel frame" : ""}, trees that could fall on it, new wires overhead.`,
+      {
+        cautions: [
+          ...post.high,
+          cautions.overheadLines(design.mounting.keepClearM),
+          ...(isNewMast ? [cautions.fallingMast] : []),
+        ],
+        why: "Wind works on bolts all year.",
+        expects: isNewMast ? "Plumb within 5 mm in each metre, as at first." : "Nothing that moves by hand.",
+      },
+    ),
+    step(
+      "yearNetwork",
+      "Every year, network: firmware, passwords, accounts of people who have left, and one saved set of settings loaded into a device as a trial.",
+      {
+        why: "A copy that was never tried is a hope.",
+        expects: "Every device on its newest version, and nobody with access who should not have it.",
+      },
+    ),
+    design.view.scenes.length > 0 &&
+      step(
+        "yearPrivacy",
+        "Every year, privacy: is the camera still needed, does it still see only what it should, are the masks right, can the sign be read, are old clips and copies deleted?",
+        {
+          why: "Rules change, and so does what grows, is built and is lived in next door. Ask a local source.",
+        },
+      ),
+  ];
+}
+
+/** Usual life, years. @source common practice, from memory */
+const LIFE_YEARS = { agm: "3 to 6", lifepo4: "8 to 15" } as const;
+
+function capacity(post: Post): MaybeStep {
+  const { battery, loads } = post.design;
+  if (battery === null) return null;
+  const dayFrac = loads.designDailyWh / (battery.bankAh * battery.bankNominalV);
+  return step(
+    "capacity",
+    `Every year, in the bright season: cover the panels for two days and see how far the battery falls. Replace it when it holds less than 80 % of its rating, usually after ${LIFE_YEARS[battery.chemistry]} years, and all blocks together.`,
+    {
+      cautions: [...post.bank, post.livePanel, ...(post.hasFrame ? [] : post.high)],
+      why: "The size was chosen so that it still carries the dark spell at 80 % (IEEE 1013, from memory).",
+      expects: `In two days not much more than ${percent(Math.min(1, 2 * dayFrac))} of the bank is gone, and the voltage stays above ${volts(battery.lowVoltageDisconnectV)}.`,
+    },
+  );
+}
+
+function tilt(post: Post): MaybeStep {
+  const { sun } = post.design;
+  return (
+    sun !== null &&
+    sun.summerTiltDeg !== null &&
+    step(
+      "tilt",
+      `Twice a year: tilt the panels to ${degrees(sun.summerTiltDeg)} at the spring equinox and back to ${degrees(sun.tiltDeg)} at the autumn one.`,
+      {
+        cautions: [...(post.hasFrame ? [] : post.high), cautions.wind, post.livePanel],
+        why: "The sums of the dark season count on the steep tilt, so never miss the autumn.",
+        expects: `Within ${degrees(3)}.`,
+      },
+    )
+  );
+}
+
+const leaves = ({ sender }: Post): MaybeStep =>
+  sender === "radio" &&
+  step("leaves", "In early summer, when the leaves are out: compare the received level with the first one.", {
+    why: "Trees grow into radio paths.",
+    expects: `Within ${decibels(5)} of the first value.`,
+  });

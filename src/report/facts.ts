@@ -1,0 +1,121 @@
+/** The post in figures: what a person would say of it in a minute. */
+import { formatNumber } from "../core/units/index.ts";
+import type { Design } from "../design/index.ts";
+import type { Block } from "./document.ts";
+import { sentence } from "./words.ts";
+
+type Row = readonly [label: string, value: string];
+
+const rough = (value: number): string => formatNumber({ value, digits: 2 });
+const figure = (value: number): string => formatNumber({ value, digits: 3 });
+const whole = (value: number): string => value.toFixed(0);
+
+export function figureBlock(design: Design): Block {
+  return {
+    kind: "facts",
+    rows: [
+      ...energyRows(design),
+      ...pictureRows(design),
+      ...linkRows(design),
+      ...mountRows(design),
+      costRow(design),
+    ],
+  };
+}
+
+function energyRows({ sun, loads, battery, array }: Design): readonly Row[] {
+  const rows: Row[] = [
+    [
+      "Energy",
+      `${figure(loads.designDailyWh)} Wh a day in the month that decides, ${rough(loads.nightShareFrac * 100)} % of it in the dark.`,
+    ],
+  ];
+  if (sun !== null)
+    rows.push([
+      "Panels stand",
+      `${whole(sun.tiltDeg)}° from flat, facing true ${sun.facing} (azimuth ${whole(sun.azimuthDeg)}°).`,
+    ]);
+  if (array !== null)
+    rows.push(
+      [
+        "Panels",
+        `${figure(array.installedW)} W in all, ${figure(array.requiredW)} W needed. ${sentence(array.layoutReason)}`,
+      ],
+      [
+        "Controller",
+        `${array.controllers > 1 ? `${array.controllers} of them: ` : ""}${array.controller.toUpperCase()}, at least ${figure(array.controllerA)} A and ${figure(array.controllerMaxInputV)} V from the panels.`,
+      ],
+    );
+  if (battery !== null)
+    rows.push(
+      [
+        "Battery",
+        `${figure(battery.bankAh)} Ah at ${battery.bankV} V, ${figure(battery.requiredAh)} Ah needed, ${rough(battery.bankKg)} kg. ${sentence(battery.layoutReason)}`,
+      ],
+      ["Battery kind", sentence(battery.chemistryReason)],
+      ["Without sun", sentence(battery.autonomyReason)],
+    );
+  return rows;
+}
+
+function pictureRows({ view, brief }: Design): readonly Row[] {
+  const rows = view.scenes.map((scene, i): Row => {
+    const distanceM = brief.view.scenes[i]?.distanceM.value ?? 0;
+    return [
+      scene.name,
+      `${scene.pixelsAcross} x ${scene.pixelsDown} pixels, lens ${rough(scene.focalLengthMm)} mm: ${whole(scene.pxPerM)} pixels per metre at ${rough(distanceM)} m (asked: ${figure(scene.wantedPxPerM)}), ${rough(scene.sceneWidthM)} m wide.`,
+    ];
+  });
+  return view.scenes.length > 0 && view.storageGB > 0
+    ? [...rows, ["Storage", `${rough(view.storageGB)} GB for ${figure(brief.view.keepDays.value)} days.`]]
+    : rows;
+}
+
+function linkRows({ link }: Design): readonly Row[] {
+  if (link === null) return [["Link", "None: the pictures are kept at the post."]];
+  const need = `${rough(link.needMbps)} Mbit/s needed`;
+  if (link.radio === null)
+    return [["Link", `By ${link.carrier === "cable" ? "network cable" : "mobile network"}, ${need}.`]];
+  const { distanceM, availableMbps, fadeMarginDb } = link.radio;
+  return [
+    [
+      "Link",
+      `By radio over ${figure(distanceM)} m, ${rough(availableMbps)} Mbit/s to use, ${need}, ${whole(fadeMarginDb)} dB to spare.`,
+    ],
+  ];
+}
+
+function mountRows({ mounting }: Design): readonly Row[] {
+  const { tube, footing, box, lifts } = mounting;
+  const rows: Row[] = [
+    [
+      "Wind",
+      `${rough(mounting.totalForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s, ${rough(mounting.groundMomentNm)} Nm at the ground.`,
+    ],
+  ];
+  if (tube !== null)
+    rows.push([
+      "Mast",
+      `${tube.name}, ${mounting.mastHeightM.toFixed(1)} m above ground, ${mounting.tubeLengthM.toFixed(1)} m in all${tube.isEnough ? "" : ", which is not enough"}.`,
+    ]);
+  if (footing !== null)
+    rows.push([
+      "Footing",
+      `${figure(footing.depthM)} m deep, ${figure(footing.diameterM)} m across, ${footing.bags25Kg} bags of 25 kg${footing.mustRedesign ? ", which an engineer must redesign" : ""}.`,
+    ]);
+  rows.push([
+    "Box",
+    `At least ${whole(Math.ceil(box.volumeL))} litres, ${box.stands === "mast" ? "hung up" : "on the ground"}${box.openingCm2 > 0 ? `, vents of ${whole(Math.ceil(box.openingCm2))} cm2 low down and as much high up` : ""}.`,
+  ]);
+  for (const { what, weightKg, people, needsHoist } of lifts)
+    rows.push([
+      `Lift: ${what}`,
+      `${rough(weightKg)} kg, ${needsHoist ? "a hoist or hand truck" : people === 1 ? "one person" : `${people} people`}.`,
+    ]);
+  return rows;
+}
+
+const costRow = ({ money }: Design): Row => [
+  "Cost of parts",
+  `About ${rough(money.lowTotal)} to ${rough(money.highTotal)} ${money.currency}, ${figure(money.contingencyFrac * 100)} % for odds and ends included (typical prices, from memory).`,
+];

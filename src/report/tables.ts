@@ -1,0 +1,136 @@
+/** The tables of the document: months, wires, what to buy, how each figure was worked. */
+import { formatNumber } from "../core/units/index.ts";
+import { assumedFactWords, type Design, notesOf } from "../design/index.ts";
+import type { Block, Document } from "./document.ts";
+import { monthShort, sentence } from "./words.ts";
+
+const rough = (value: number): string => formatNumber({ value, digits: 2 });
+const figure = (value: number): string => formatNumber({ value, digits: 3 });
+/** To the tenth: finer drops cannot be measured. */
+const smallPercent = (frac: number): string => (frac < 0.0005 ? "under 0.1" : (100 * frac).toFixed(1));
+
+export function monthBlocks({ climate, sun, loads, array }: Design): Document {
+  if (climate === null || sun === null) return [];
+  return [
+    { kind: "heading", level: 2, text: "Month by month" },
+    {
+      kind: "table",
+      columns: [
+        "Month",
+        "Level ground kWh/m2 a day",
+        "On the panels kWh/m2 a day",
+        "Mean temperature °C",
+        "Asked Wh a day",
+        "Supply over demand",
+      ],
+      align: ["left", "right", "right", "right", "right", "right"],
+      rows: monthShort.map((month, i) => {
+        const ratio = array?.supplyRatioByMonth[i];
+        return [
+          month,
+          rough(climate.ghiDailyKWhPerM2ByMonth[i]!),
+          rough(sun.poaDailyKWhPerM2ByMonth[i]!),
+          formatNumber({ value: Math.round(climate.meanTempCByMonth[i]!) }),
+          figure(loads.dailyWhByMonth[i]!),
+          ratio == null ? "rests" : rough(ratio),
+        ];
+      }),
+    },
+    {
+      kind: "paragraph",
+      text: `The sun of one month is known to about ${rough(climate.ghiUncertaintyFrac * 100)} %. Source: ${sentence(climate.dataSource)}`,
+    },
+  ];
+}
+
+export function wiringBlocks({ wiring, array, battery }: Design): Document {
+  if (wiring === null) return [];
+  const others = [
+    ...(wiring.stringFuseA === null || array === null
+      ? []
+      : [`In each of the ${array.inParallel} strings of panels: ${figure(wiring.stringFuseA)} A (gPV).`]),
+    ...(wiring.blockFuseA === null || battery === null
+      ? []
+      : [`At each of the ${battery.inParallel} strings of blocks: ${figure(wiring.blockFuseA)} A.`]),
+    `At the battery a ${wiring.mainFuseKind}: a dead short there draws up to about ${rough(wiring.shortCircuitA)} A.`,
+  ];
+  return [
+    { kind: "heading", level: 2, text: "Wires and fuses" },
+    {
+      kind: "table",
+      columns: ["Run", "One way m", "Current A", "Conductor", "Drop %", "Fuse", "Where it sits and why"],
+      align: ["left", "right", "right", "left", "right", "left", "left"],
+      rows: wiring.runs.map((run) => [
+        `${run.name}${run.isEnough ? "" : " (no conductor of the table is enough)"}`,
+        run.lengthM.toFixed(1),
+        rough(run.currentA),
+        `${figure(run.areaMm2)} mm2 (${run.awg})`,
+        smallPercent(run.dropFrac),
+        run.fuseA === null ? "none" : `${figure(run.fuseA)} A`,
+        run.fuseReason,
+      ]),
+    },
+    { kind: "paragraph", text: others.join(" ") },
+    ...poeBlocks(wiring.poeRuns),
+  ];
+}
+
+function poeBlocks(runs: NonNullable<Design["wiring"]>["poeRuns"]): Document {
+  if (runs.length === 0) return [];
+  return [
+    {
+      kind: "table",
+      columns: ["Data cable to", "Length m", "PoE class", "Device W", "At the device V", "Lost W"],
+      align: ["left", "right", "right", "right", "right", "right"],
+      rows: runs.map((run) => [
+        run.device,
+        run.lengthM.toFixed(1),
+        run.poeClass === 0 ? "none is enough" : String(run.poeClass),
+        rough(run.deviceW),
+        run.deviceV === 0 ? "none" : run.deviceV.toFixed(1),
+        rough(run.lossW),
+      ]),
+    },
+  ];
+}
+
+export function partsBlocks({ brief, parts, money }: Design): Document {
+  const assumed = assumedFactWords(brief);
+  const stood =
+    assumed.length === 0
+      ? "Nothing that can be measured was assumed."
+      : `Nobody has measured or looked yet, and stand-ins are used for: ${assumed.join("; ")}. A line marked "confirm" takes one of them directly: find it out before you order that line.`;
+  const rows = parts.lines.map((part) => [
+    part.name,
+    `${figure(part.quantity)}${part.unit === "" ? "" : ` ${part.unit}`}`,
+    part.specification.join("; "),
+    part.isOwned ? "" : `${rough(part.lowPrice)} to ${rough(part.highPrice)}`,
+    part.isOwned ? "owned" : part.restsOnAssumed ? "confirm" : "",
+  ]);
+  const table: Block = {
+    kind: "table",
+    columns: ["Part", "How many", "At least", `Price ${money.currency}`, "Mark"],
+    align: ["left", "right", "left", "right", "left"],
+    rows,
+  };
+  return [
+    { kind: "heading", level: 2, text: "What to buy" },
+    {
+      kind: "paragraph",
+      text: `Generic parts with the least specification to buy by. Check every line against the data sheet before you order. ${stood}`,
+    },
+    table,
+  ];
+}
+
+export function noteBlocks(): Document {
+  return [
+    { kind: "heading", level: 2, text: "How each figure was worked" },
+    {
+      kind: "table",
+      columns: ["Figure", "What it is", "How", "Source"],
+      align: ["left", "left", "left", "left"],
+      rows: Object.entries(notesOf()).map(([path, note]) => [path, note.what, note.formula, note.source]),
+    },
+  ];
+}
