@@ -39,7 +39,13 @@ export interface Note {
 export type Notes<Stage> = { readonly [Field in keyof Stage]-?: Note };
 
 export interface Climate {
+  /** Of the source that counts: the map, or the builder's own figures. */
   readonly ghiDailyKWhPerM2ByMonth: ByMonth;
+  /** Who says so. */
+  readonly sunSource: string;
+  /** Of the source that does not count; null where there is only one. */
+  readonly otherGhiDailyKWhPerM2ByMonth: ByMonth | null;
+  readonly otherSunSource: string | null;
   readonly ghiUncertaintyFrac: number;
   /** Sixteen equally likely daily irradiations over the month's mean, dullest first. */
   readonly dailyGhiQuantilesByMonth: readonly ByMonth[];

@@ -38,7 +38,7 @@ export function monthBlocks({ climate, sun, loads, array }: Design): Document {
     },
     {
       kind: "paragraph",
-      text: `The sun of one month is known to about ${rough(climate.ghiUncertaintyFrac * 100)} %. Source: ${sentence(climate.dataSource)}`,
+      text: `The sun of one month is known to about ${rough(climate.ghiUncertaintyFrac * 100)} %. Sun: ${sentence(climate.sunSource)} Other data: ${sentence(climate.dataSource)}`,
     },
   ];
 }

@@ -6,8 +6,28 @@ export const climateNotes = {
   ghiDailyKWhPerM2ByMonth: {
     what: "monthly mean of daily irradiation on level ground",
     formula: "clearness of the grid cells around the place x irradiation outside the air",
-    inputs: SITE,
-    source: "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0",
+    inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
+    source:
+      "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0, corrected to stations; or the builder's own figures",
+  },
+  sunSource: {
+    what: "who says how much sun there is",
+    formula:
+      "the map, or the builder's own figures: the lower in the dullest month unless the builder said which",
+    inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
+    source: "named by the grids themselves, or by the builder",
+  },
+  otherGhiDailyKWhPerM2ByMonth: {
+    what: "the same by the source that does not count; empty where there is only one",
+    formula: "as given",
+    inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
+    source: "the map, or the builder's own figures",
+  },
+  otherSunSource: {
+    what: "who says so",
+    formula: "as given",
+    inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
+    source: "named by the grids themselves, or by the builder",
   },
   ghiUncertaintyFrac: {
     what: "standard deviation of the error of a monthly irradiation",

@@ -1,6 +1,7 @@
 import type { ClimateRefused } from "../../core/climate/index.ts";
+import { indexOfMin } from "../../core/numerics/index.ts";
 import type { Brief } from "../brief.ts";
-import type { Climate, World } from "../design.ts";
+import type { ByMonth, Climate, World } from "../design.ts";
 
 export { climateNotes } from "./climate-notes.ts";
 
@@ -12,7 +13,7 @@ export function climateStage(brief: Brief, world: World): Climate | null {
   if (found.kind === "refused") return null;
   const { source } = found;
   return {
-    ghiDailyKWhPerM2ByMonth: found.ghiDailyKWhPerM2ByMonth,
+    ...sunSources(brief, { ghi: found.ghiDailyKWhPerM2ByMonth, says: source.irradiation }),
     ghiUncertaintyFrac: found.ghiUncertaintyFrac,
     dailyGhiQuantilesByMonth: found.dailyGhiQuantilesByMonth,
     meanTempCByMonth: found.meanTempCByMonth,
@@ -22,7 +23,35 @@ export function climateStage(brief: Brief, world: World): Climate | null {
     elevationM: found.elevationM,
     rainRateMmPerH: found.rainRate001MmPerH,
     refractivityGradientPerKm: found.refractivityGradientPerKm,
-    dataSource: `sun: ${source.irradiation}; temperature: ${source.temperature}; rain: ${source.rain}; refractivity: ${source.refractivity}; elevation: ${source.elevation}`,
+    dataSource: `temperature: ${source.temperature}; rain: ${source.rain}; refractivity: ${source.refractivity}; elevation: ${source.elevation}`,
+  };
+}
+
+type SunSources = Pick<
+  Climate,
+  "ghiDailyKWhPerM2ByMonth" | "sunSource" | "otherGhiDailyKWhPerM2ByMonth" | "otherSunSource"
+>;
+
+/** The source that counts and the one beside it: the lower in the map's dullest month, unless the builder said which. */
+function sunSources(brief: Brief, map: { readonly ghi: ByMonth; readonly says: string }): SunSources {
+  const own = brief.place.ownSun.value;
+  const trusted = brief.place.trustedSun.value;
+  const ofMap = { ghiDailyKWhPerM2ByMonth: map.ghi, sunSource: map.says };
+  if (own === null) return { ...ofMap, otherGhiDailyKWhPerM2ByMonth: null, otherSunSource: null };
+  const month = indexOfMin(map.ghi);
+  const ownIsLower = own.ghiDailyKWhPerM2ByMonth[month]! < map.ghi[month]!;
+  if (trusted === "own" || (trusted === "lower" && ownIsLower)) {
+    return {
+      ghiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
+      sunSource: own.source,
+      otherGhiDailyKWhPerM2ByMonth: map.ghi,
+      otherSunSource: map.says,
+    };
+  }
+  return {
+    ...ofMap,
+    otherGhiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
+    otherSunSource: own.source,
   };
 }
 

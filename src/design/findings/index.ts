@@ -46,6 +46,7 @@ import { support } from "./support.ts";
 import { tallMast } from "./tall-mast.ts";
 import { toConfirm } from "./to-confirm.ts";
 import { tube } from "./tube.ts";
+import { twoSources } from "./two-sources.ts";
 import { visit } from "./visit.ts";
 import { wireSize } from "./wire-size.ts";
 
@@ -99,6 +100,7 @@ export const rules: readonly Rule[] = [
   radarSilence,
   secondWay,
   nightShare,
+  twoSources,
   sunUncertainty,
   toConfirm,
 ];

@@ -9,6 +9,9 @@ export const evenClimate: Climate = {
   ghiDailyKWhPerM2ByMonth: MEAN_DAY_BY_MONTH.map(
     ({ dayOfYear }) => 0.5 * extraterrestrialDailyKWhPerM2({ dayOfYear, latitudeDeg: 40 }),
   ),
+  sunSource: "made up",
+  otherGhiDailyKWhPerM2ByMonth: null,
+  otherSunSource: null,
   ghiUncertaintyFrac: 0.08,
   dailyGhiQuantilesByMonth: every(Array.from({ length: 16 }, () => 1)),
   meanTempCByMonth: every(25),

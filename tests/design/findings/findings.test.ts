@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Brief, Device, OwnedController, Site } from "../../../src/design/brief.ts";
+import { climateStage } from "../../../src/design/chain/climate.ts";
 import type { World } from "../../../src/design/design.ts";
 import { rules } from "../../../src/design/findings/index.ts";
 import { designOf, type Severity } from "../../../src/design/index.ts";
@@ -53,6 +54,17 @@ const watts = (device: Device, dayW: number, nightExtraW = 0): Device => ({
 const site = (changes: Partial<Site>): Site => ({ ...sites.colorado, ...changes });
 const wideHorizon = (horizonDeg: number) =>
   changed({ place: { horizon: given([{ azimuthDeg: 0, elevationDeg: horizonDeg }]) } });
+/** Figures of one's own that are this share of the map's. */
+const ownSun = (share: number) => {
+  const ghi = climateStage(typicalBrief, syntheticWorld)!.ghiDailyKWhPerM2ByMonth.map(
+    (value) => share * value,
+  );
+  return changed({
+    place: {
+      ownSun: given({ ghiDailyKWhPerM2ByMonth: ghi, meanTempCByMonth: null, source: "a station" }),
+    },
+  });
+};
 const seaWorld: World = { ...syntheticWorld, climateAt: () => ({ kind: "refused", why: "at-sea" }) };
 const months = (...asleep: readonly number[]) =>
   given<readonly boolean[]>(Array.from({ length: 12 }, (_, month) => !asleep.includes(month)));
@@ -115,6 +127,14 @@ const cases: readonly Case[] = [
     fires: wideHorizon(25),
     gone: wideHorizon(5),
     says: /25° high.*% of the sun/,
+  },
+  {
+    // A third less than the map all year is half as much again the other way round: far beyond a tenth.
+    id: "sun.twoSources",
+    severity: "caution",
+    fires: ownSun(2 / 3),
+    gone: ownSun(1.05),
+    says: /a station.*differ by 50 %.*use the lower/,
   },
   {
     id: "battery.lithiumFrost",

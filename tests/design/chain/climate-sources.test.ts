@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import type { Brief, TrustedSun } from "../../../src/design/brief.ts";
+import { climateStage } from "../../../src/design/chain/climate.ts";
+import { designOf } from "../../../src/design/index.ts";
+import { changed, given, syntheticWorld, typicalBrief } from "../fixtures.ts";
+
+const map = climateStage(typicalBrief, syntheticWorld)!.ghiDailyKWhPerM2ByMonth;
+const own = (share: number, trusted: TrustedSun = "lower"): Brief =>
+  changed({
+    place: {
+      ownSun: given({
+        ghiDailyKWhPerM2ByMonth: map.map((value) => share * value),
+        meanTempCByMonth: null,
+        source: "a station",
+      }),
+      trustedSun: given(trusted),
+    },
+  });
+const stage = (brief: Brief) => climateStage(brief, syntheticWorld)!;
+
+describe("two sources of sun", () => {
+  it("the lower counts, and the other stands beside it", () => {
+    expect(stage(own(0.8)).sunSource).toBe("a station");
+    expect(stage(own(0.8)).otherGhiDailyKWhPerM2ByMonth).toEqual(map);
+    expect(stage(own(1.2)).sunSource).not.toBe("a station");
+    expect(stage(own(1.2)).ghiDailyKWhPerM2ByMonth).toEqual(map);
+  });
+
+  it("the builder's word goes before that", () => {
+    expect(stage(own(1.2, "own")).sunSource).toBe("a station");
+    expect(stage(own(0.8, "map")).ghiDailyKWhPerM2ByMonth).toEqual(map);
+  });
+
+  it("with one source there is none beside it", () => {
+    expect(stage(typicalBrief).otherGhiDailyKWhPerM2ByMonth).toBeNull();
+  });
+
+  it("less sun never asks for a smaller array", () => {
+    const needW = (brief: Brief) => designOf(brief, syntheticWorld).array!.requiredW;
+    expect(needW(own(0.8))).toBeGreaterThan(needW(typicalBrief));
+    expect(needW(own(1.2))).toBeCloseTo(needW(typicalBrief), 6);
+  });
+});
