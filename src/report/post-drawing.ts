@@ -138,18 +138,21 @@ const fill: Readonly<Record<string, string>> = {
   footing: "#c9bfae",
 };
 
-/** What stands beside each name: a height to measure up to, or a depth to dig. */
-function measureOf(name: string, { mounting, link }: Design): string {
+const supportWords = { newMast: "mast", existingPole: "pole", wall: "wall", roof: "roof" } as const;
+
+/** A name with a height to measure up to, or a depth to dig. */
+function labelOf(name: string, { mounting, link, brief }: Design): string {
   const heights: Readonly<Record<string, number | undefined>> = {
     mast: mounting.mastHeightM,
     camera: mounting.cameraHeightM,
     radio: link?.radio?.nearHeightM,
   };
   const heightM = heights[name];
-  if (heightM !== undefined) return ` ${heightM.toFixed(1)} m up`;
+  const said = name === "mast" ? supportWords[brief.mounting.support.value] : name;
+  if (heightM !== undefined) return `${said} ${heightM.toFixed(1)} m up`;
   return name === "footing" && mounting.footing !== null
-    ? ` ${mounting.footing.depthM.toFixed(2)} m deep`
-    : "";
+    ? `${said} ${mounting.footing.depthM.toFixed(2)} m deep`
+    : said;
 }
 
 /** Heights of the names: as near to what they name as they can be without touching each other. */
@@ -166,7 +169,7 @@ export function postSvg(design: Design): string {
   const edgeM = Math.max(0.8, ...shapes.map((shape) => shape.x + shape.width)) + 0.3;
   const topM = Math.max(...shapes.map((shape) => shape.y + shape.height)) + 0.2;
   const lettersM = Math.max(0.12, (edgeM - leftM) / 20);
-  const rightM = edgeM + 10 * lettersM;
+  const rightM = edgeM + 11.5 * lettersM;
   const named = shapes
     .filter((shape, i) => shapes.findIndex(({ name }) => name === shape.name) === i)
     .map((shape) => ({ ...shape, middleM: shape.y + shape.height / 2 }))
@@ -183,7 +186,7 @@ export function postSvg(design: Design): string {
   );
   const names = named.map(
     ({ name, x, width, middleM }, i) =>
-      `<line x1="${unit(x + width)}" y1="${unit(-middleM)}" x2="${unit(edgeM)}" y2="${unit(-namesM[i]!)}" stroke="#999"/><text x="${unit(edgeM + 0.05)}" y="${unit(-namesM[i]! + 0.35 * lettersM)}" font-size="${unit(lettersM)}">${name}${measureOf(name, design)}</text>`,
+      `<line x1="${unit(x + width)}" y1="${unit(-middleM)}" x2="${unit(edgeM)}" y2="${unit(-namesM[i]!)}" stroke="#999"/><text x="${unit(edgeM + 0.05)}" y="${unit(-namesM[i]! + 0.35 * lettersM)}" font-size="${unit(lettersM)}">${labelOf(name, design)}</text>`,
   );
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${unit(leftM)} ${unit(-topM)} ${unit(rightM - leftM)} ${unit(topM - bottomM)}" width="420" role="img" aria-label="The post, to scale"><line x1="${unit(leftM)}" y1="0" x2="${unit(edgeM)}" y2="0" stroke="#654"/>${body.join("")}${names.join("")}</svg>`;
 }

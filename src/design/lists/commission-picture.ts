@@ -36,7 +36,7 @@ export function pictureProofs(post: Post): readonly MaybeStep[] {
         },
       ),
     step("rain", "After the first heavy rain, open the box and feel along every gland.", {
-      cautions: post.bank.slice(0, battery === null ? 0 : 1),
+      cautions: battery === null ? [] : post.bank,
       why: "A leak found in the first month costs a gland, not a controller.",
       expects: "Dry.",
     }),
@@ -79,7 +79,7 @@ function picture(seen: SceneView, asked: Scene, i: number): MaybeStep {
     `${seen.name}: let somebody stand ${metres(asked.distanceM.value)} away with a metre stick, by day and by night, and count the pixels along the stick.`,
     {
       why: "Focus, haze and blur of movement take more than any data sheet says.",
-      expects: `About ${Math.round(seen.pxPerM)} pixels in a metre, within 10 % (for this purpose IEC 62676-4:2014 asks for ${seen.wantedPxPerM}), and what must be told apart can be.`,
+      expects: `About ${Math.round(seen.pxPerM)} pixels in a metre, within 10 % (for this purpose IEC 62676-4:2014 asks for ${seen.wantedPxPerM} pixels), and what must be told apart can be.`,
     },
   );
 }

@@ -51,8 +51,8 @@ const rest = ({ bank }: Post, battery: Battery): MaybeStep =>
 function loadProofs({ design }: Post): readonly MaybeStep[] {
   return design.loads.lines
     .filter(({ dayW, nightW, kind }) => Math.max(dayW, nightW) > 0 && kind !== "converter")
-    .map((line) =>
-      step(`load-${line.name}`, `${line.name}: measure what it draws${wording(line)}.`, {
+    .map((line, i) =>
+      step(`load${i + 1}`, `${line.name}: measure what it draws${wording(line)}.`, {
         why:
           line.origin === "measured"
             ? "It was measured before: here it runs on its own wire."
@@ -77,11 +77,11 @@ function total({ design, bank }: Post, battery: Battery): MaybeStep {
   return step("total", "Read what everything together takes from the battery, at noon and at midnight.", {
     cautions: bank,
     why: "It is the one figure that counts converters and losses too.",
-    expects: `${inMonth(byHour[12]!, battery)} at noon and ${inMonth(byHour[0]!, battery)} at midnight (${monthName(month)}), within ${percent(LOAD_TOLERANCE_FRAC)}.`,
+    expects: `${drawn(byHour[12]!, battery)} at noon and ${drawn(byHour[0]!, battery)} at midnight (${monthName(month)}), within ${percent(LOAD_TOLERANCE_FRAC)}.`,
   });
 }
 
-const inMonth = (powerW: number, battery: Battery): string =>
+const drawn = (powerW: number, battery: Battery): string =>
   powerW === 0 ? "Nothing" : `${watts(powerW)} (${amps(powerW / battery.bankNominalV)})`;
 
 /** The limits of the design, not its own figures: a drop below the limit is right whatever the cable's exact length. */
@@ -117,7 +117,7 @@ function poe(wiring: Wiring): MaybeStep {
   );
 }
 
-function charge({ design, livePanel }: Post, battery: Battery): MaybeStep {
+function charge({ design, livePanel, bank }: Post, battery: Battery): MaybeStep {
   const { array } = design;
   return (
     array !== null &&
@@ -126,7 +126,7 @@ function charge({ design, livePanel }: Post, battery: Battery): MaybeStep {
       "charge",
       "Near noon under a clear sky, read voltage and current from the panels and into the battery.",
       {
-        cautions: [livePanel],
+        cautions: [livePanel, ...bank],
         why: "Take it while the battery is not yet full: a full one takes little.",
         expects: `Between ${amps(0.5 * array.chargeCurrentA)} and ${amps(array.chargeCurrentA)} into the battery, and never more than ${volts(array.controllerMaxInputV)} from the panels. A third or less means shade, dirt or a wrong connection. The battery stays below ${volts(battery.absorptionV * 1.02)}${battery.compensationVPerK === 0 ? "" : ` at ${degreesC(25)}, a little more in the cold`}.`,
       },
@@ -134,7 +134,7 @@ function charge({ design, livePanel }: Post, battery: Battery): MaybeStep {
   );
 }
 
-function absorption({ design }: Post, battery: Battery): MaybeStep {
+function absorption({ design, bank }: Post, battery: Battery): MaybeStep {
   const { loads, sun } = design;
   const nightWh = loads.designDailyWh * loads.nightShareFrac;
   const month = sun === null ? "the dark season" : monthName(sun.designMonth);
@@ -142,6 +142,7 @@ function absorption({ design }: Post, battery: Battery): MaybeStep {
     "firstWeek",
     "In the first week, look each day whether the battery reaches absorption, and read its voltage at dusk and before dawn.",
     {
+      cautions: bank,
       why:
         battery.chemistry === "agm"
           ? "Incomplete charging is what kills lead-acid batteries in solar use."

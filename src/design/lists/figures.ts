@@ -39,6 +39,3 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 export function listed(names: readonly string[]): string {
   return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
-
-/** A sentence begins with a capital. */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

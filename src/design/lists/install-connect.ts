@@ -112,7 +112,11 @@ function loadsOn(post: Post, { battery, wiring }: Powered): MaybeStep {
     "loadsOn",
     `Put in the ${main?.fuseA == null ? "load fuse" : `${ratedAmps(main.fuseA)} load fuse`}${order.length > 0 ? `, then the others one at a time: ${listed(order)}` : ""}. Wait after each until the device has started.`,
     {
-      cautions: [cautions.polarity, ...(isPassive && post.sender === "radio" ? [cautions.passivePoe] : [])],
+      cautions: [
+        ...post.bank,
+        cautions.polarity,
+        ...(isPassive && post.sender === "radio" ? [cautions.passivePoe] : []),
+      ],
       why: "One at a time shows which one is wrong.",
       expects: `Each device starts, and the battery falls by less than ${volts(battery.bankV / 60)}.`,
     },

@@ -122,10 +122,10 @@ function devices(post: Post): MaybeStep {
     things.length > 0 &&
     step(
       "devices",
-      `Hang the ${listed(things)} so that they can still be turned, plug in the data cables and close their weather boots. Put a surge protector where each data cable enters the box, its earth wire shorter than ${metres(0.5)}.`,
+      `Hang the ${listed(things)} so that ${things.length > 1 || post.cameras === "cameras" ? "they" : "it"} can still be turned, plug in the data cables and close their weather boots. Put a surge protector where each data cable enters the box, its earth wire shorter than ${metres(0.5)}.`,
       {
         cautions: post.high,
-        why: "They go up while nothing has current, and are aimed when everything works.",
+        why: "This is done while nothing has current. Aiming comes when everything works.",
         expects: "No open plug out of doors.",
       },
     )

@@ -63,7 +63,7 @@ function planning({ design, isNewMast, support }: Post): MaybeStep {
     "planning",
     `Tell the neighbours. Ask the local building office whether ${isNewMast ? `a mast of ${metres(mounting.mastHeightM)}` : `equipment on a ${support}`} needs leave, and for ${figures.join(" and ")}.`,
     {
-      why: "Height, distance to a boundary, protected land and wildlife have rules that differ from place to place. Wrong figures make the mast too weak.",
+      why: "Height, distance to a boundary, protected land and wildlife have rules that differ from place to place. Wrong figures make it too weak.",
     },
   );
 }

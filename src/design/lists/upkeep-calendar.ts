@@ -51,11 +51,11 @@ function month({ design, sender }: Post): MaybeStep {
 }
 
 function quarter(post: Post): MaybeStep {
-  const { design, hasFrame } = post;
+  const { design, hasFrame, sender } = post;
   const isDirty = design.brief.place.soilingFrac.value > 0.1;
   return step(
     "quarter",
-    `Every three months: wash the panels with water and a soft brush in the cool of the day${hasFrame ? "" : ", from the ground on a long handle"}. Cut what grows into the sun or the radio's path. Look for loose ties, water, ants and nests in the box, open its door slowly, and read the flags of the surge protectors.`,
+    `Every three months: wash the panels with water and a soft brush in the cool of the day${hasFrame ? "" : ", from the ground on a long handle"}. Cut what grows into the ${sender === "radio" ? "sun or the radio's path" : "sun"}. Look for loose ties, water, ants and nests in the box, open its door slowly, and read the flags of the surge protectors.`,
     {
       cautions: [
         post.livePanel,
@@ -73,12 +73,11 @@ function year(post: Post): readonly MaybeStep[] {
   return [
     step(
       "yearElectric",
-      `Every year, electricity: torque of all terminals, every fuse against the table of wires, gaskets, drying bags, chafed cables, the path from each metal part to the earth bar${design.battery === null ? "" : ", and each block's own voltage after a night"}.`,
+      `Every year, electricity: torque of all terminals, every fuse against the table of wires, gaskets, sachets against damp, chafed cables, the path from each metal part to the earth bar${design.battery === null ? "" : ", and each block's own voltage after a night"}.`,
       {
         cautions: [...(design.battery === null ? [] : post.bank), post.livePanel, cautions.lightning],
         why: "Heat and cold work on every joint all year.",
-        expects:
-          "Less than 1 ohm to the earth bar, blocks within 0.1 V of each other, no green or white crust.",
+        expects: `Less than 1 ohm to the earth bar, ${design.battery === null ? "" : "blocks within 0.1 V of each other, "}no green or white crust.`,
       },
     ),
     step(

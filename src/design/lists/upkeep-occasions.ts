@@ -69,7 +69,7 @@ function storm(post: Post): MaybeStep {
         cautions.lightning,
         ...(design.battery === null ? [] : post.bank),
       ],
-      why: "A damaged mast may still be standing by habit, and a fallen wire may be live. A battery that stood in water is left alone: ask the fire service.",
+      why: `A damaged ${support === "wall" || support === "roof" ? "bracket" : support} may still be standing by habit, and a fallen wire may be live. A battery that stood in water is left alone: ask the fire service.`,
       expects: "Green flags at the surge protectors, and the level and voltages of before.",
     },
   );

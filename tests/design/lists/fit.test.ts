@@ -1,0 +1,284 @@
+/** The lists and the design's own numbers: what is to be done fits what was worked out. */
+import { describe, expect, it } from "vitest";
+import { type Design, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { nearRatio } from "../../helpers/near.ts";
+import { designNamed, designs } from "./variants.ts";
+
+const stepsOf = (design: Design, id: ListId): readonly Step[] =>
+  listsOf(design).find((list) => list.id === id)!.steps;
+const stepOf = (design: Design, list: ListId, id: string): Step => {
+  const found = stepsOf(design, list).find((step) => step.id === id);
+  if (found === undefined) throw new Error(`no step ${list}.${id}`);
+  return found;
+};
+const loadStep = (design: Design, device: string): Step =>
+  stepsOf(design, "commissioning").find(({ does }) => does.startsWith(`${device}: measure what`))!;
+const idsOf = (design: Design, list: ListId) => stepsOf(design, list).map(({ id }) => id);
+const textOf = ({ does, why, expects }: Step) => `${does} ${why} ${expects}`;
+const powered = designs.filter(([, design]) => design.wiring !== null);
+/** Every figure before this unit. */
+const figures = (text: string, unit: string): readonly number[] =>
+  Array.from(text.matchAll(new RegExp(`(-?\\d+(?:\\.\\d+)?) ${unit}(?![\\w/])`, "g")), ([, figure]) =>
+    Number(figure),
+  );
+
+describe("fuses", () => {
+  it.each(powered)("stand by name and rating, each where its run begins: %s", (_name, design) => {
+    const { does } = stepOf(design, "installation", "fuses");
+    const wiring = design.wiring!;
+    for (const { name, fuseA } of wiring.runs) {
+      if (fuseA !== null) expect(does).toContain(`${name}: ${fuseA} A`);
+    }
+    if (wiring.blockFuseA === null) expect(does).not.toContain("strings of blocks");
+    else expect(does).toMatch(new RegExp(`strings of blocks: ${wiring.blockFuseA} A`));
+    if (wiring.stringFuseA === null) expect(does).toContain("In the panels' wire: none needed.");
+    else expect(does).toContain(`In each string of panels: ${wiring.stringFuseA} A`);
+  });
+  it("go in again in the steps that follow, all of them", () => {
+    for (const [name, design] of powered) {
+      const wiring = design.wiring!;
+      const put = ["controllerOn", "loadsOn", "panelOn"]
+        .flatMap((id) => stepsOf(design, "installation").filter((step) => step.id === id))
+        .map(({ does }) => does)
+        .join(" ");
+      for (const { fuseA, name: run } of wiring.runs) {
+        if (fuseA !== null) expect(figures(put, "A"), `${name}: ${run}`).toContain(fuseA);
+      }
+      for (const fuseA of [wiring.blockFuseA, wiring.stringFuseA]) {
+        if (fuseA !== null) expect(figures(put, "A"), name).toContain(fuseA);
+      }
+    }
+  });
+  it("are all among the spares", () => {
+    for (const [name, design] of powered) {
+      const spares = figures(stepOf(design, "tools", "fuses").does, "A");
+      const wiring = design.wiring!;
+      const wanted = [...wiring.runs.map(({ fuseA }) => fuseA), wiring.stringFuseA, wiring.blockFuseA];
+      expect(new Set(spares), name).toEqual(new Set(wanted.filter((fuseA) => fuseA !== null)));
+    }
+  });
+});
+
+describe("voltages", () => {
+  it("of the settings sheet are the battery stage's", () => {
+    for (const [name, design] of powered) {
+      const battery = design.battery!;
+      const [absorptionV, floatV] = figures(stepOf(design, "settings", "charge").does, "V").slice(-2);
+      expect(absorptionV, name).toBeCloseTo(battery.absorptionV, 1);
+      expect(floatV, name).toBeCloseTo(battery.floatV, 1);
+      const [offV, onV] = figures(stepOf(design, "settings", "disconnect").does, "V");
+      expect(offV, name).toBeCloseTo(battery.lowVoltageDisconnectV, 1);
+      expect(onV, name).toBeCloseTo(battery.reconnectV, 1);
+      expect(offV, name).toBeLessThan(onV!);
+    }
+  });
+  it("of a string of panels lie round its own, and below what the controller bears", () => {
+    let strings = 0;
+    for (const [name, design] of powered) {
+      const array = design.array!;
+      const step = stepsOf(design, "installation").find(({ id }) => id === "strings");
+      if (step === undefined) continue;
+      strings += 1;
+      const [hotV, coldV] = figures(step.expects, "V");
+      const stringV = array.inSeries * array.openCircuitV;
+      expect(hotV, name).toBeLessThan(stringV);
+      expect(coldV, name).toBeGreaterThan(stringV);
+      expect(coldV, name).toBeLessThanOrEqual(array.controllerMaxInputV);
+    }
+    expect(strings).toBeGreaterThan(10);
+  });
+  it("expected of a rested battery lie between empty and absorption", () => {
+    for (const [name, design] of powered) {
+      const { lowVoltageDisconnectV, absorptionV } = design.battery!;
+      for (const restV of [
+        ...figures(stepOf(design, "commissioning", "rest").expects, "V"),
+        ...figures(stepOf(design, "installation", "bank").expects, "V").slice(0, 2),
+      ]) {
+        expect(restV, name).toBeGreaterThan(lowVoltageDisconnectV);
+        expect(restV, name).toBeLessThan(absorptionV);
+      }
+    }
+  });
+});
+
+describe("figures to be measured", () => {
+  it("of each data cable are the wiring stage's", () => {
+    let cables = 0;
+    for (const [name, design] of powered) {
+      for (const { device, deviceV } of design.wiring!.poeRuns) {
+        if (deviceV === 0) continue;
+        cables += 1;
+        const { expects } = stepOf(design, "commissioning", "poe");
+        const [, said] = new RegExp(`${device} ([\\d.]+) V`).exec(expects) ?? [];
+        expect(Number(said), `${name}: ${device}`).toBeCloseTo(deviceV, 1);
+      }
+    }
+    expect(cables).toBeGreaterThan(20);
+  });
+  it("of each device are the load stage's, also of one that runs by night only", () => {
+    for (const [, design] of designs) {
+      for (const { name: device, dayW, nightW, kind } of design.loads.lines) {
+        if (kind === "converter" || Math.max(dayW, nightW) === 0) continue;
+        const step = loadStep(design, device);
+        const said = figures(step.expects, "W");
+        nearRatio(said.at(-1) ?? Number.NaN, Math.max(dayW, nightW), { withinFrac: 0.05 });
+      }
+    }
+    expect(loadStep(designNamed("by daylight, and a lamp by night"), "Lamp 1").expects).toMatch(
+      /^10 W at night/,
+    );
+  });
+  it("of each run name every run, none above the limit it was sized by", () => {
+    for (const [name, design] of powered) {
+      const { expects } = stepOf(design, "commissioning", "drops");
+      for (const { name: run, dropV, isEnough } of design.wiring!.runs) {
+        const [, limit] = new RegExp(`${run} ([\\d.]+) V`).exec(expects)!;
+        if (isEnough) expect(Number(limit), `${name}: ${run}`).toBeGreaterThanOrEqual(dropV - 0.006);
+      }
+    }
+  });
+  it("of the link are its stage's, and the radar wait is said in whole words", () => {
+    for (const [name, design] of designs) {
+      const radio = design.link?.radio;
+      if (radio == null) continue;
+      expect(stepOf(design, "commissioning", "level").expects, name).toContain(
+        `${Math.round(radio.rxLevelDbm)} dBm`,
+      );
+      expect(idsOf(design, "settings").includes("radar"), name).toBe(radio.needsRadarCheck);
+      const { does } = stepOf(design, "settings", "radioBand");
+      expect(does, name).toContain(`channel width fixed at ${radio.channelWidthMHz} MHz`);
+      expect(does, name).toContain("the same at both ends");
+      const [distanceM] = figures(does, "m").slice(-1);
+      expect(distanceM, name).toBeGreaterThan(radio.distanceM);
+    }
+    expect(stepOf(designNamed("a radar band"), "commissioning", "powerCut").expects).toMatch(
+      /after (1 minute|\d+ minutes) or more/,
+    );
+  });
+  it("of the picture are the view stage's", () => {
+    for (const [name, design] of designs) {
+      for (const [i, scene] of design.view.scenes.entries()) {
+        expect(stepOf(design, "commissioning", `picture${i + 1}`).expects, name).toContain(
+          `${Math.round(scene.pxPerM)} pixels`,
+        );
+        expect(stepOf(design, "settings", `camera${i + 1}`).does, name).toContain(
+          `${scene.pixelsAcross} x ${scene.pixelsDown} pixels`,
+        );
+      }
+    }
+  });
+});
+
+describe("a post of its kind", () => {
+  const has = (name: string, list: ListId, id: string) => idsOf(designNamed(name), list).includes(id);
+  const cases: readonly (readonly [
+    list: ListId,
+    id: string,
+    on: readonly string[],
+    off: readonly string[],
+  ])[] = [
+    ["installation", "hole", ["new mast, radio, nothing owned"], ["a wall", "a roof", "an old pole"]],
+    ["installation", "anchor", ["a wall", "a roof"], ["an old pole", "by cable"]],
+    ["installation", "pole", ["an old pole"], ["a wall", "by cable"]],
+    ["installation", "frame", ["panels on a ground frame"], ["by cable", "no place"]],
+    ["installation", "trench", ["by cable", "a roof by cable"], ["by the mobile network"]],
+    ["installation", "aim", ["new mast, radio, nothing owned"], ["by cable", "recorded at the post"]],
+    ["installation", "antenna", ["by the mobile network"], ["by cable", "recorded at the post"]],
+    [
+      "installation",
+      "farEnd",
+      ["by cable", "a radar band"],
+      ["by the mobile network", "recorded at the post"],
+    ],
+    ["installation", "strings", ["many panels in parallel"], ["small post with lithium"]],
+    ["installation", "ownedBattery", ["lithium battery owned"], ["by cable"]],
+    ["installation", "ownedPanel", ["battery, panel and controller owned"], ["by cable"]],
+    ["installation", "ownedController", ["battery, panel and controller owned"], ["by cable"]],
+    ["installation", "ownedRadio", ["passive radio owned", "direct-current radio owned"], ["by cable"]],
+    ["installation", "sign", ["by cable"], ["no camera"]],
+    ["tools", "digging", ["by cable"], ["a roof", "an old pole"]],
+    ["tools", "harness", ["a roof"], ["a wall", "by cable"]],
+    ["tools", "drilling", ["a wall", "a roof"], ["by cable", "an old pole"]],
+    ["tools", "rod", ["an old pole"], ["a wall"]],
+    ["tools", "trenching", ["by cable"], ["by the mobile network"]],
+    ["tools", "soda", ["lead in the tropics"], ["lithium in frost", "no place"]],
+    ["tools", "card", ["by the mobile network"], ["by cable"]],
+    ["tools", "talk", ["a radar band"], ["by cable"]],
+    ["settings", "season", ["rests in winter", "runs in no month"], ["by cable"]],
+    ["settings", "schedule", ["by the clock", "by daylight, and a lamp by night"], ["by cable"]],
+    ["settings", "mobile", ["by the mobile network"], ["by cable"]],
+    ["settings", "keep", ["by cable"], ["nothing kept", "no camera"]],
+    ["settings", "apart", ["by cable"], ["recorded at the post"]],
+    ["permissions", "sound", ["sound wanted"], ["by cable"]],
+    ["permissions", "radio", ["a radar band"], ["by cable", "by the mobile network"]],
+    ["upkeep", "pause", ["rests in winter"], ["by cable", "runs in no month"]],
+    ["upkeep", "resume", ["rests in winter with lithium"], ["by cable"]],
+    ["upkeep", "tilt", ["tilted twice a year"], ["by cable"]],
+    ["upkeep", "snow", ["snow and dust", "one week of snow"], ["by cable"]],
+    ["upkeep", "leaves", ["a radar band"], ["by cable"]],
+    ["upkeep", "incident", ["by cable"], ["no camera"]],
+    ["upkeep", "yearPrivacy", ["by cable"], ["no camera"]],
+  ];
+  it.each(cases)("has %s.%s where it is wanted and nowhere else", (list, id, on, off) => {
+    for (const name of on) expect(has(name, list, id), name).toBe(true);
+    for (const name of off) expect(has(name, list, id), name).toBe(false);
+  });
+  it("is never told of a radio, a mast or a trench that it has not", () => {
+    const strays: string[] = [];
+    for (const [name, design] of designs) {
+      const { link, mounting, loads } = design.brief;
+      const hasRadio = link.carrier.value === "radio" || loads.devices.some(({ kind }) => kind === "radio");
+      const support = mounting.support.value;
+      const strangers = [
+        ...(hasRadio ? [] : [/\bradios?\b(?! rules|, building)/i]),
+        ...(support === "wall" || support === "roof" ? [/\bmast\b|earth rod/] : []),
+        ...(support === "newMast" ? [] : [/concrete mix|\bbags\b/]),
+        ...(link.carrier.value === "cable" ? [] : [/\btrench\b/]),
+        ...(design.array === null ? [/panels? (?:first|still)/] : []),
+      ];
+      for (const text of listsOf(design).flatMap(({ steps }) => steps.map(textOf))) {
+        for (const stranger of strangers) if (stranger.test(text)) strays.push(`${name}: ${text}`);
+      }
+    }
+    expect(strays).toEqual([]);
+  });
+  it("on a roof warns of its edge, on an old pole of the pole", () => {
+    const hazards = (name: string) =>
+      listsOf(designNamed(name)).flatMap(({ steps }) =>
+        steps.flatMap(({ cautions }) => cautions.map(({ hazard }) => hazard)),
+      );
+    expect(hazards("a roof")).toContain("roof edge");
+    expect(hazards("a wall")).not.toContain("roof edge");
+    expect(hazards("an old pole")).toContain("weak pole");
+    expect(hazards("by cable")).not.toContain("weak pole");
+  });
+  it("keeps sound off unless it was asked for", () => {
+    expect(stepOf(designNamed("by cable"), "settings", "camera1").does).toContain("sound off");
+    expect(stepOf(designNamed("sound wanted"), "settings", "camera1").does).not.toContain("sound off");
+  });
+  it("gives every camera and recorder an address of its own within the sixteen, RFC 1918", () => {
+    for (const [name, design] of designs) {
+      const { does } = stepOf(design, "settings", "addresses");
+      const plan = does.slice(0, does.indexOf("All fixed"));
+      const hosts = Array.from(plan.matchAll(/, \.(\d+) /g), ([, host]) => Number(host));
+      expect(new Set(hosts).size, name).toBe(hosts.length);
+      for (const host of hosts) expect(host).toBeGreaterThan(0);
+      for (const host of hosts) expect(host).toBeLessThan(15);
+      for (const { name: device, kind } of design.brief.loads.devices) {
+        if (kind === "camera" || kind === "recorder") expect(plan, name).toContain(device);
+      }
+    }
+  });
+});
+
+describe("the calendar", () => {
+  it("has every interval: first week, month, quarter, year, and what happens between", () => {
+    for (const [name, design] of powered) {
+      const ids = idsOf(design, "upkeep");
+      for (const id of ["first", "month", "quarter", "yearElectric", "yearMechanic", "yearNetwork"]) {
+        expect(ids, name).toContain(id);
+      }
+      for (const id of ["capacity", "storm", "low", "end"]) expect(ids, name).toContain(id);
+    }
+  });
+});
