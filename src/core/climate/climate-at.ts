@@ -79,14 +79,8 @@ export function climateAt(place: {
   const cells = cellsRound(grids.clearness, { ...spot, reachKm: IRRADIATION_REACH_KM });
   if (cells.length === 0) return { kind: "refused", why: "outside-grid" };
 
-  const nodes = nodesRound(grids.monthlyTempC, spot);
-  const referenceM = blended(grids.temperatureReferenceM, 0, nodes);
-  const onMapTempC = months((month) => blended(grids.monthlyTempC, month, nodes));
-  if (isIceCap(spot, Math.max(...onMapTempC))) return { kind: "refused", why: "on-ice" };
-
-  const groundElevationM = valueAt(grids.groundElevationM, spot);
-  const elevationM = givenElevationM ?? groundElevationM;
-  const meanTempCByMonth = onMapTempC.map((tempC) => tempC - LAPSE_K_PER_M * (elevationM - referenceM));
+  const maps = mapsAt(grids, { ...spot, elevationM: givenElevationM });
+  if (isIceCap(spot, maps.warmestOnMapTempC)) return { kind: "refused", why: "on-ice" };
 
   const clearnessFracByMonth = months((month) => blended(grids.clearness, month, cells));
   const outside = extraterrestrialDailyKWhPerM2ByMonth(latitudeDeg);
@@ -96,16 +90,7 @@ export function climateAt(place: {
     clearnessFracByMonth,
     ghiUncertaintyFrac: blended(grids.clearnessErrorFrac, 0, cells),
     dailyGhiQuantilesByMonth: months((month) => dailyShares(grids, month, cells)),
-    meanTempCByMonth,
-    ...extremeTemperatures({
-      coldestMonthTempC: Math.min(...meanTempCByMonth),
-      hottestMonthTempC: Math.max(...meanTempCByMonth),
-    }),
-    rainRate001MmPerH: valueAt(grids.rainRate001MmPerH, spot),
-    refractivityGradientPerKm: valueAt(grids.refractivityGradientPerKm, spot),
-    terrainRoughnessM: valueAt(grids.terrainRoughnessM, spot),
-    groundElevationM,
-    elevationM,
+    ...maps.climate,
     source: {
       ...SOURCE,
       irradiation: blended(grids.estimated, 0, cells) > 0.5 ? ESTIMATED : SOURCE.irradiation,
@@ -113,7 +98,50 @@ export function climateAt(place: {
   };
 }
 
-const SOURCE: ClimateSource = {
+/** What the maps that cover the whole world say, sea and ice included. */
+export type MapClimate = Omit<
+  Climate,
+  | "kind"
+  | "source"
+  | "ghiDailyKWhPerM2ByMonth"
+  | "clearnessFracByMonth"
+  | "ghiUncertaintyFrac"
+  | "dailyGhiQuantilesByMonth"
+>;
+
+/** Everything but irradiation. */
+export function mapsAt(
+  grids: ClimateGrids,
+  spot: {
+    readonly latitudeDeg: number;
+    readonly longitudeDeg: number;
+    readonly elevationM: number | undefined;
+  },
+): { readonly climate: MapClimate; readonly warmestOnMapTempC: number } {
+  const nodes = nodesRound(grids.monthlyTempC, spot);
+  const referenceM = blended(grids.temperatureReferenceM, 0, nodes);
+  const onMapTempC = months((month) => blended(grids.monthlyTempC, month, nodes));
+  const groundElevationM = valueAt(grids.groundElevationM, spot);
+  const elevationM = spot.elevationM ?? groundElevationM;
+  const meanTempCByMonth = onMapTempC.map((tempC) => tempC - LAPSE_K_PER_M * (elevationM - referenceM));
+  return {
+    warmestOnMapTempC: Math.max(...onMapTempC),
+    climate: {
+      meanTempCByMonth,
+      ...extremeTemperatures({
+        coldestMonthTempC: Math.min(...meanTempCByMonth),
+        hottestMonthTempC: Math.max(...meanTempCByMonth),
+      }),
+      rainRate001MmPerH: valueAt(grids.rainRate001MmPerH, spot),
+      refractivityGradientPerKm: valueAt(grids.refractivityGradientPerKm, spot),
+      terrainRoughnessM: valueAt(grids.terrainRoughnessM, spot),
+      groundElevationM,
+      elevationM,
+    },
+  };
+}
+
+export const SOURCE: ClimateSource = {
   irradiation: "NASA MERRA-2 reanalysis 2011-2015 (gsee-climate-data 1.0.0), corrected to stations",
   temperature: "ITU-R P.1510-1",
   rain: "ITU-R P.837-7",
