@@ -1,5 +1,6 @@
 import type { AskStep } from "../interview/define.ts";
 import { type Answer, designNow, reviewRows, runScript, update, view, walkNow } from "../interview/index.ts";
+import { columnsOf } from "../plain/index.ts";
 import {
   designDocument,
   designJson,
@@ -93,7 +94,7 @@ function sheet(state: State, design: Design, format: SheetFormat): string {
   const document = designDocument(design, { answers, attributions, withNotes: format !== "text" });
   switch (format) {
     case "text":
-      return plainText(document, textColumns);
+      return plainText(document, textColumns, columnsOf);
     case "md":
       return markdown(document);
     case "html":

@@ -1,9 +1,21 @@
 import { sum } from "../../core/numerics/index.ts";
+import { pvCircuitCurrents } from "../../core/wiring/index.ts";
 import type { Brief } from "../brief.ts";
+import type { ArraySizing, Battery, Run } from "../design.ts";
 import * as prices from "../practice/prices.ts";
 import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
 import { fixed, plain } from "./words.ts";
+
+const sign: Draft = {
+  id: "sign",
+  name: "Sign that says that it records",
+  quantity: 1,
+  unit: "",
+  specification: ["with who runs it, what for and how to reach them, or what your local rules ask"],
+  price: prices.SIGN,
+  figures: [],
+};
 
 export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { wiring, battery, link } = worked;
@@ -30,11 +42,13 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         figures: ["wiring.runs"],
       });
     }
+    const controllers = worked.array?.controllers ?? 1;
     const mainRuns = wiring.runs.filter(({ from, to }) => from === "battery" || to === "battery");
     parts.push({
       id: "fuse.main",
       name: `${capital(wiring.mainFuseKind)} with holder, at the battery`,
-      quantity: mainRuns.length,
+      // each controller has a fuse of its own beside the one of the loads
+      quantity: mainRuns.length - 1 + controllers,
       unit: "",
       specification: [
         mainRuns
@@ -57,6 +71,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       price: prices.SMALL_FUSE,
       figures: ["wiring.runs"],
     });
+    if (worked.array) parts.push(isolators(worked.array, battery, mainRuns));
     if (wiring.stringFuseA !== null && worked.array) {
       parts.push({
         id: "fuse.string",
@@ -125,6 +140,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       price: prices.DATA_SURGE,
       figures: ["link.carrier"],
     },
+    ...(brief.view.scenes.length === 0 ? [] : [sign]),
     {
       id: "glands",
       name: "Cable glands, ferrules, lugs, ties, sealant",
@@ -136,6 +152,27 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
     },
   );
   return parts;
+}
+
+/** Most that the fuses let through, and what the panels can push: NEC 690.13 asks for a switch in both, from memory. */
+function isolators(array: ArraySizing, battery: Battery, mainRuns: readonly Run[]): Draft {
+  const { maxCurrentA } = pvCircuitCurrents({
+    iscA: Math.min(array.shortCircuitA, 100),
+    stringsInParallel: Math.min(Math.ceil(array.inParallel / array.controllers), 100),
+  });
+  return {
+    id: "isolator",
+    name: "Switch for direct current, to cut off panels or battery",
+    quantity: array.controllers + 1,
+    unit: "",
+    specification: [
+      `panels: at least ${fixed(Math.ceil(array.coldOpenCircuitV), 0)} V and ${fixed(Math.ceil(maxCurrentA), 0)} A DC`,
+      `battery: at least ${fixed(battery.absorptionV * 1.1, 0)} V and ${fixed(sum(mainRuns.map(({ fuseA }) => fuseA ?? 0)), 0)} A DC`,
+      "opens under load, lockable when open",
+    ],
+    price: prices.ISOLATOR,
+    figures: ["array.coldOpenCircuitV", "array.shortCircuitA", "wiring.runs"],
+  };
 }
 
 function capital(words: string): string {

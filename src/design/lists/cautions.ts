@@ -91,7 +91,7 @@ export const ladder: Warning = {
 /** @source OSHA 29 CFR 1926.501: protection from 6 ft, elsewhere often 2 m; from memory */
 export const roofEdge: Warning = {
   hazard: "roof edge",
-  says: "Roof edge: falls from roofs kill. Above 2 m (6 ft) use a scaffold or a harness on an anchor made for it, or let a roofer do it. Stay off wet, icy and brittle roofs.",
+  says: "Roof edge: falls from roofs kill. Above 2 m (6 ft) use a scaffold or a harness on an anchor made for it, or let a roofer do it. The ladder stands 1 m (3 ft) above the edge. Stay off wet, icy and brittle roofs.",
   again: "Roof edge: scaffold or harness, and a dry roof.",
 };
 

@@ -33,8 +33,9 @@ const fuseOf = ({ name, fuseA }: Run): string =>
 function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
   const atBattery = wiring.runs.filter(isAtBattery);
   const onBus = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
+  const controllers = post.design.array?.controllers ?? 1;
   const places = [
-    `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.`,
+    `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
     ...(wiring.blockFuseA === null
       ? []
       : [
@@ -45,11 +46,15 @@ function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
       ? "In the panels' wire: none needed."
       : `In each string of panels: ${ratedAmps(wiring.stringFuseA)}.`,
   ];
-  return step("fuses", `Mount the fuse holders, every fuse left out. ${places.join(" ")}`, {
-    cautions: post.bank,
-    why: "A fuse protects the wire behind it, so it sits where the current comes from. With all of them out, every wire is dead while you work. Add the switches that your code asks for, usually one for the panels and one for the battery.",
-    expects: "Each holder bears a label with its rating and the name of its run.",
-  });
+  return step(
+    "fuses",
+    `Mount the fuse holders and the switches for panels and battery, every fuse left out and every switch open. ${places.join(" ")}`,
+    {
+      cautions: post.bank,
+      why: "A fuse protects the wire behind it, so it sits where the current comes from. With all of them out, every wire is dead while you work. The switches for panels and battery stay open too.",
+      expects: "Each holder bears a label with its rating and the name of its run.",
+    },
+  );
 }
 
 function bank(post: Post, battery: Battery): MaybeStep {
@@ -65,7 +70,7 @@ function bank(post: Post, battery: Battery): MaybeStep {
         }.`;
   return step("bank", layout, {
     cautions: [...liftsOf(post, "battery block"), ...post.bank, cautions.polarity],
-    why: `${isLead ? "Lead-acid stands upright, held so that it cannot tip." : "The maker says how many may stand in series and in parallel."} ${blocks > 1 ? "Unequal blocks drive large currents into each other." : "It comes after everything heavy or sharp that could fall on it."}`,
+    why: `${isLead ? "Lead-acid stands upright, held so that it cannot tip. The wire to minus is joined last and comes off first." : "The maker says how many may stand in series and in parallel. The wire to minus is joined last and comes off first."} ${blocks > 1 ? "Unequal blocks drive large currents into each other." : "It comes after everything heavy or sharp that could fall on it."}`,
     expects: `${isLead ? `Between ${volts((12.4 / 12) * battery.bankV)} and ${volts((13 / 12) * battery.bankV)}` : `Between ${volts((13 / 12.8) * battery.bankNominalV)} and ${volts((13.7 / 12.8) * battery.bankNominalV)}`} across ${inParallel > 1 ? "each string of blocks" : "the bank"} at rest (from memory)${blocks > 1 ? `, all blocks within ${volts(0.1)} of each other before they are joined` : ""}.`,
   });
 }
@@ -94,7 +99,7 @@ function controllerOn({ design, bank }: Post, { battery, wiring }: Powered): May
   ];
   return step(
     "controllerOn",
-    `Connect the ${count > 1 ? `${count} controllers` : "controller"} to the battery, put in ${listed(first)}, and enter the charge settings.`,
+    `Connect the ${count > 1 ? `${count} controllers` : "controller"} to the battery, put in ${listed(first)}, close the battery's switch, and enter the charge settings.`,
     {
       cautions: [...bank, cautions.polarity],
       why: "Battery before panel: the controller learns the bank's voltage from it, and many are destroyed by a panel without a battery.",
@@ -129,7 +134,7 @@ function panelOn({ design, livePanel }: Post): MaybeStep {
   const each = array.controllers > 1 ? ", each controller with its own strings" : "";
   return step(
     "panelOn",
-    `With the panels still covered, lift the cover for a moment to check the polarity at the cable's end, cover again, and connect it to the controller${each}.${wiring === null || wiring.stringFuseA === null ? "" : ` Put in the ${counted(array.inParallel, "string fuse")} of ${ratedAmps(wiring.stringFuseA)}.`} Then uncover them.`,
+    `With the panels still covered, lift the cover for a moment to check the polarity at the cable's end, cover again, and connect it to the controller${each}.${wiring === null || wiring.stringFuseA === null ? "" : ` Put in the ${counted(array.inParallel, "string fuse")} of ${ratedAmps(wiring.stringFuseA)}.`} Then uncover them and close their switch.`,
     {
       cautions: [livePanel, cautions.polarity],
       why: "The panels come last, and go first when it is taken apart: a controller wants its battery before its panels.",

@@ -90,7 +90,7 @@ function takeDown(post: Post): MaybeStep {
   if (array === null || battery === null) return null;
   return step(
     "takeDown",
-    `Write the way back inside the door: panels first (covered, then unplugged at the controller), then the loads, the battery last.${post.isNewMast ? " The mast comes down only when it is bare." : ""}`,
+    `Write the way back inside the door: panels first (switch open, covered, then unplugged at the controller), then the loads, the battery last, its fuses out first.${post.isNewMast ? " The mast comes down only when it is bare." : ""}`,
     {
       cautions: [
         post.livePanel,

@@ -247,7 +247,7 @@ function frame(post: Post): MaybeStep {
       `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelForceN)}; the frame's maker or an engineer chooses them.`,
       {
         cautions: [cautions.buriedLines, cautions.openHole],
-        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and the wind pushes and lifts it with ${asWeight(mounting.panelForceN)}.`,
+        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelForceN)} would pull.`,
         expects: "A frame that does not rock, square and at the panels' tilt.",
       },
     )
@@ -281,7 +281,7 @@ function earth({ design, standsFree, support, hasFrame, high }: Post): MaybeStep
       : `Have an electrician bond ${bonded} to the building's own earth.`,
     {
       cautions: standsFree ? [cautions.buriedLines, cautions.lightning] : [...high, cautions.lightning],
-      why: `All metal and all surge protectors share one earth before any cable is connected: separate rods are worse than none. Rod, size and method follow your local code.${isCable ? " A data cable joins this earth to the building's: ask an electrician how your code bonds the two." : ""}`,
+      why: `All metal and all surge protectors share one earth before any cable is connected: separate rods are worse than none. Rod, size and method follow your local code, and so does the question whether the battery's minus is bonded too: the controller's maker has a say in it.${isCable ? " A data cable joins this earth to the building's: ask an electrician how your code bonds the two." : ""}`,
       expects: "Conductors in one piece, without sharp bends, clamped tight on bare metal.",
     },
   );

@@ -15,7 +15,7 @@ export const hangSteps = (post: Post): readonly MaybeStep[] => [
   farEnd(post),
 ];
 
-function box({ design, support }: Post): MaybeStep {
+function box({ design, boxSupport }: Post): MaybeStep {
   const { box: it, boxHeightM } = design.mounting;
   const vents =
     it.openingCm2 > 0
@@ -24,8 +24,8 @@ function box({ design, support }: Post): MaybeStep {
   return step(
     "box",
     it.stands === "ground"
-      ? `Set the box on a slab beside the ${support}, on the shaded side, above standing water and the deepest snow, glands downwards.${vents}`
-      : `Hang the empty box on the ${support}'s shaded side, its middle ${metres(boxHeightM)} above the ground, glands downwards.${vents}`,
+      ? `Set the box on a slab beside the ${boxSupport}, on the shaded side, above standing water and the deepest snow, glands downwards.${vents}`
+      : `Hang the empty box on the shaded side of the ${boxSupport}, its middle ${metres(boxHeightM)} above the ground, glands downwards.${vents}`,
     {
       why: `Cables are measured to the box, so it comes before them. In the shade its inside still gets about ${Math.max(1, Math.round(it.riseK))} K warmer than the air, and heat halves a battery's life.`,
       expects: "Level, firm, and its door opens fully.",
@@ -100,10 +100,11 @@ function strings({ design, livePanel }: Post): MaybeStep {
 
 function cables(post: Post): MaybeStep {
   const { wiring } = post.design;
+  const hasDcSurge = post.design.parts.lines.some(({ id }) => id === "surge.dc");
   const data = wiring?.poeRuns.map(({ device, lengthM }) => `${device} ${metres(lengthM)}`) ?? [];
   return step(
     "cables",
-    `Pull the cables and label both ends. ${data.length > 0 ? `Data cables: ${listed(data)}. ` : ""}Leave a drip loop at every gland and tie every half metre with ties made for the sun. Connect nothing yet.`,
+    `Pull the cables and label both ends. ${data.length > 0 ? `Data cables: ${listed(data)}. ` : ""}Leave a drip loop at every gland and tie every half metre with ties made for the sun.${hasDcSurge ? " Put the panels' surge protector where their cable enters the box, bonded to the earth bar." : ""} Connect nothing yet.`,
     {
       cautions: post.high,
       why: "Water runs along a cable into the box unless it drips off first. Sizes and lengths of the power wires stand in the table of wires.",

@@ -44,10 +44,10 @@ function wires({ design }: Post): MaybeStep {
 
 const OWNED_THING = { mast: "ground", pole: "pole", wall: "wall", roof: "roof" } as const;
 
-const owner = ({ support }: Post): MaybeStep =>
+const owner = ({ design, support, standsFree, hasFrame }: Post): MaybeStep =>
   step(
     "owner",
-    `Ask the owner of the ${OWNED_THING[support]}, in writing, also for the way there and for digging.`,
+    `Ask the owner of the ${OWNED_THING[support]}, in writing, also for the way there${standsFree || hasFrame || design.link?.carrier === "cable" ? " and for digging" : ""}.`,
     { why: "A post that has to be taken down is wasted." },
   );
 

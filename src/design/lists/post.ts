@@ -8,6 +8,8 @@ export interface Post {
   /** What everything hangs on. */
   readonly support: "mast" | "pole" | "wall" | "roof";
   readonly isNewMast: boolean;
+  /** What the box hangs on or stands beside: a roof has none of it. */
+  readonly boxSupport: string;
   /** Nothing of the building to bond to: mast or pole in the open. */
   readonly standsFree: boolean;
   /** "camera", or "cameras" where there are several. */
@@ -34,6 +36,7 @@ export function postOf(design: Design): Post {
     design,
     support,
     isNewMast: support === "mast",
+    boxSupport: support === "roof" ? "wall below the roof" : support,
     standsFree: support === "mast" || support === "pole",
     cameras: brief.view.scenes.length > 1 ? "cameras" : "camera",
     sender: senders[brief.link.carrier.value],

@@ -85,8 +85,7 @@ function controllerLimits({ design }: Post): MaybeStep {
 function schedules({ design }: Post): readonly MaybeStep[] {
   const { brief } = design;
   const timed = brief.loads.devices.flatMap(({ name, schedule, dayW, nightExtraW }) => {
-    if (schedule.kind === "daylight")
-      return [`${name} from ${sunOffset(schedule.marginH)} sunrise to as long after sunset`];
+    if (schedule.kind === "daylight") return [`${name} ${byDaylight(schedule.marginH)}`];
     if (schedule.kind === "clock")
       return [`${name} from ${clock(schedule.fromMin)} to ${clock(schedule.toMin)}`];
     return dayW.value === 0 && nightExtraW.value > 0 ? [`${name} from sunset to sunrise`] : [];
@@ -108,9 +107,11 @@ function schedules({ design }: Post): readonly MaybeStep[] {
   ];
 }
 
-function sunOffset(marginH: number): string {
+function byDaylight(marginH: number): string {
   const minutes = Math.round(60 * marginH);
-  return minutes === 0 ? "0 minutes before" : `${counted(minutes, "minute")} before`;
+  return minutes === 0
+    ? "from sunrise to sunset"
+    : `from ${counted(minutes, "minute")} before sunrise to as long after sunset`;
 }
 
 const clock = (minute: number): string =>

@@ -71,7 +71,7 @@ function electric({ design }: Post): readonly MaybeStep[] {
 /** Water for a 25 kg bag of dry concrete mix. @source from memory: 2.5 to 3 litres, the bag says it */
 const WATER_L_PER_BAG = 3;
 
-function mechanic({ design, isNewMast, support, standsFree, hasFrame }: Post): readonly MaybeStep[] {
+function mechanic({ design, isNewMast, standsFree, hasFrame }: Post): readonly MaybeStep[] {
   const { mounting, link } = design;
   const { footing } = mounting;
   const isHeavy = mounting.lifts.some(({ needsHoist }) => needsHoist);
@@ -102,10 +102,7 @@ function mechanic({ design, isNewMast, support, standsFree, hasFrame }: Post): r
         "Hammer drill with bits for the wall or roof, detector for cables and pipes, dust mask, sealant.",
       ),
     standsFree && step("rod", "Driver or heavy hammer for the earth rod."),
-    step(
-      "spanners",
-      `Spanners for the brackets and clamps of the ${support}, file and zinc paint for cut steel.`,
-    ),
+    step("spanners", `Spanners for the brackets and clamps, file and zinc paint for cut steel.`),
     isHeavy && step("hoist", "Hoist, hand truck or more people for what two cannot lift."),
     step("lock", "Padlock, and the sign that says that it records."),
   ];

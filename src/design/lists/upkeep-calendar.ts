@@ -22,7 +22,7 @@ export const calendar = (post: Post): readonly MaybeStep[] => [
 function first(post: Post): MaybeStep {
   return step(
     "first",
-    `After the first day and the first week: tighten every terminal to its torque again, feel for warm joints, and look at ${post.sender === null ? "the aim of the camera" : "aim and received level"}.`,
+    `After the first day and the first week: tighten every terminal to its torque again, feel for warm joints, and look at ${post.sender === null ? "the aim of the camera" : `aim and ${post.sender === "radio" ? "received level" : "signal"}`}.`,
     {
       cautions: [...post.high, ...(post.design.battery === null ? [] : post.bank)],
       why: "Copper settles under a screw, and concrete and clamps settle too.",
@@ -37,7 +37,8 @@ function month({ design, sender }: Post): MaybeStep {
     ...(battery === null
       ? []
       : ["the lowest voltage before dawn", "the highest charge current", "the battery's temperature"]),
-    ...(sender === null ? [] : [sender === "radio" ? "the received level" : "the signal and the data used"]),
+    ...(sender === "radio" ? ["the received level"] : []),
+    ...(sender === "router" ? ["the signal", "the data used"] : []),
     "the time in the picture",
   ];
   const level = link?.radio == null ? "" : ` and a level within ${decibels(5)} of the first`;
@@ -52,10 +53,12 @@ function month({ design, sender }: Post): MaybeStep {
 
 function quarter(post: Post): MaybeStep {
   const { design, hasFrame, sender } = post;
+  const hasBlocks = (design.battery?.blocks ?? 0) > 1;
+  const hasFarEnd = sender === "radio" || design.link?.carrier === "cable";
   const isDirty = design.brief.place.soilingFrac.value > 0.1;
   return step(
     "quarter",
-    `Every three months: wash the panels with water and a soft brush in the cool of the day${hasFrame ? "" : ", from the ground on a long handle"}. Cut what grows into the ${sender === "radio" ? "sun or the radio's path" : "sun"}. Look for loose ties, water, ants and nests in the box, open its door slowly, and read the flags of the surge protectors.`,
+    `Every three months: wash the panels with water and a soft brush in the cool of the day${hasFrame ? "" : ", from the ground on a long handle"}. Cut what grows into the ${sender === "radio" ? "sun or the radio's path" : "sun"}. Look for loose ties, water, ants and nests in the box, open its door slowly, and read the flags of the surge protectors.${hasBlocks ? " Measure each block's own voltage." : ""}${hasFarEnd ? " Press the test button of the residual-current device at the other end." : ""}`,
     {
       cautions: [
         post.livePanel,
@@ -63,7 +66,7 @@ function quarter(post: Post): MaybeStep {
         ...(design.battery === null ? [] : post.bank),
       ],
       why: `${isDirty ? `The sums take off ${percent(design.brief.place.soilingFrac.value)} for dirt: wash more often if it looks worse.` : "Growth and dirt take light slowly, so nobody sees it."} Cold water on hot glass can crack it.`,
-      expects: "Clean glass, a dry box, green flags.",
+      expects: `Clean glass, a dry box, green flags${hasBlocks ? `, all blocks within ${volts(0.1)} of each other` : ""}.`,
     },
   );
 }
@@ -73,11 +76,11 @@ function year(post: Post): readonly MaybeStep[] {
   return [
     step(
       "yearElectric",
-      `Every year, electricity: torque of all terminals, every fuse against the table of wires, gaskets, sachets against damp, chafed cables, the path from each metal part to the earth bar${design.battery === null ? "" : ", and each block's own voltage after a night"}.`,
+      `Every year, electricity: torque of all terminals, every fuse against the table of wires, gaskets, sachets against damp, chafed cables, the path from each metal part to the earth bar.`,
       {
         cautions: [...(design.battery === null ? [] : post.bank), post.livePanel, cautions.lightning],
         why: "Heat and cold work on every joint all year.",
-        expects: `Less than 1 ohm to the earth bar, ${design.battery === null ? "" : "blocks within 0.1 V of each other, "}no green or white crust.`,
+        expects: `Less than 1 ohm to the earth bar, no green or white crust.`,
       },
     ),
     step(

@@ -109,7 +109,7 @@ function end(post: Post): MaybeStep {
   const order =
     battery === null || array === null
       ? ""
-      : " Panels first (covered, then unplugged at the controller), then the loads, the battery last.";
+      : " Panels first (switch open, covered, then unplugged at the controller), then the loads, the battery last, its fuses out first.";
   return step(
     "end",
     `When it is taken down:${order} Wipe cameras, recorder and cards, and close the accounts.${battery === null ? "" : " Bring the battery to a collection point."}${post.isNewMast ? " Lower the mast bare, and fill the hole." : " Fill every hole you made."} Take the sign down.`,

@@ -36,6 +36,8 @@ export const STRING_FUSE: Band = [8, 20];
 export const DATA_SURGE: Band = [15, 40];
 export const DC_SURGE: Band = [25, 60];
 export const EARTH_SET: Band = [25, 60];
+export const ISOLATOR: Band = [12, 40];
+export const SIGN: Band = [5, 20];
 export const GLANDS: Band = [15, 30];
 export const STORAGE_PER_TB: Band = [25, 45];
 

@@ -59,6 +59,23 @@ describe("fuses", () => {
   });
 });
 
+describe("switches and fuses at the battery", () => {
+  it("are bought one for each controller and one for the loads, and bear what they meet", () => {
+    for (const [name, design] of powered) {
+      const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
+      const { controllers, coldOpenCircuitV, shortCircuitA, inParallel } = design.array!;
+      expect(part("fuse.main").quantity, name).toBe(controllers + 1);
+      expect(part("isolator").quantity, name).toBe(controllers + 1);
+      const [panels] = part("isolator").specification;
+      expect(figures(panels!, "V")[0], name).toBeGreaterThanOrEqual(Math.floor(coldOpenCircuitV));
+      // NEC 690.8(A): 1.25 times the short-circuit current of all strings on one controller
+      expect(figures(panels!, "A")[0], name).toBeGreaterThanOrEqual(
+        1.25 * shortCircuitA * Math.ceil(inParallel / controllers),
+      );
+    }
+  });
+});
+
 describe("voltages", () => {
   it("of the settings sheet are the battery stage's", () => {
     for (const [name, design] of powered) {
