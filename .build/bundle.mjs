@@ -66,7 +66,7 @@ mkdirSync(dist, { recursive: true });
 
 await build({
   ...common,
-  entryPoints: { mastwright: "src/commands/main.ts" },
+  entryPoints: { mastwright: "src/commands/main.ts", "ask-power": "src/commands/ask-power.ts" },
   banner: {
     js: "#!/usr/bin/env node\nimport{createRequire as mwRequire}from'node:module';const require=mwRequire(import.meta.url);",
   },

@@ -48,7 +48,11 @@ export const placeTopic = topic({
       unsure: { use: null, because: "the built-in map knows every place on land, and says how sure it is" },
     }),
     (given) => ({
-      when: given.site(["place.fine"], (site, fine) => site !== null && fine === "mine"),
+      // Where the map knows nothing, only the builder's own figures can help.
+      when: given.site(
+        ["place.where", "place.fine"],
+        (site, where, fine) => where !== null && (site === null || fine === "mine"),
+      ),
     }),
   )
   .ask(

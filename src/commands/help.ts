@@ -120,6 +120,7 @@ function overview(): readonly string[] {
       ["MASTWRIGHT_HOME", "folder for briefs and settings"],
       ["ACCESSIBLE=1, TERM=dumb", "as --plain"],
       ["NO_COLOR", "as --no-color"],
+      ["MASTWRIGHT_POWER_URL", "another address for the POWER service"],
       ["MASTWRIGHT_DEBUG=1", "print the whole trace of an error of ours"],
     ]),
     "",

@@ -138,6 +138,7 @@ async function conversed(
       stdout: process.stdout,
       isAscii: surroundings.isAscii,
       drawPost: (of, columns) => program.drawPost(of, { columns, isAscii: surroundings.isAscii }),
+      suggestedPlaces: (text, atMost) => program.suggestedPlaces(text, atMost),
       interrupted,
     });
     return code;

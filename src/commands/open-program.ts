@@ -12,7 +12,7 @@ import {
 } from "../report/index.ts";
 import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
 import type { Design, Opened, Program, SheetFormat, State } from "./program.ts";
-import { attributions, interview } from "./wiring.ts";
+import { attributions, interview, suggestedPlaces } from "./wiring.ts";
 
 const textColumns = 80;
 
@@ -128,6 +128,7 @@ export function openProgram(): Program {
     open: opened,
     update: (state, event) => update(real, state, event),
     view: (state) => view(interview, state),
+    suggestedPlaces,
     designOf,
     shortFacts: (design) =>
       interview.tellings

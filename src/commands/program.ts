@@ -28,6 +28,8 @@ export interface Program {
   open(file: BriefFile): Opened;
   update(state: State, event: Event): readonly [State, readonly Effect[]];
   view(state: State): View;
+  /** Names that a place being typed may become, the likeliest first; an empty text only makes ready for it. */
+  suggestedPlaces(text: string, atMost: number): readonly string[];
   designOf(state: State): Design;
   /** The post in a few lines: what is told in the interview, in its short form. */
   shortFacts(design: Design): readonly { readonly label: string; readonly value: string }[];

@@ -1,7 +1,94 @@
 /** What a builder types about sun figures of their own: none, twelve numbers, a file, or leave to ask a service. */
-import type { SunReading } from "../interview/conversation.ts";
+import { spawnSync } from "node:child_process";
+import { existsSync, readFileSync, statSync } from "node:fs";
+import { basename } from "node:path";
+import { fileURLToPath } from "node:url";
+import { readEpw, readPowerClimatology, readTmy3 } from "../core/climate/index.ts";
+import { bearingAndDistance, coordinatesText } from "../core/place/index.ts";
+import type { OwnSun, Site } from "../design/index.ts";
+import { looksLikeFigures, readMonthlyFigures, type SunReading } from "../interview/index.ts";
+import type { Fetched } from "./fetch-power.ts";
 
-export function readSun(text: string): SunReading {
-  if (/^(?:no|none|nothing|nope)\b/i.test(text)) return { kind: "figures", figures: null, says: null };
-  return { kind: "refused", says: "Type none, or twelve figures from January." };
+const wouldDo = "Type none, twelve figures from January, the name of an EPW, TMY3 or POWER file, or fetch.";
+/** A typical year of hours is about two megabytes. */
+const largestFileBytes = 20_000_000;
+/** Figures from farther away are told to be so. */
+const nearKm = 50;
+
+export function readSun(text: string, site: Site | null, isAgreed: boolean): SunReading {
+  const typed = text.trim();
+  if (/^(?:no|none|nothing|nope|n)\b/i.test(typed)) return { kind: "figures", figures: null, says: null };
+  if (site === null)
+    return { kind: "refused", says: "Sun figures need the place first: go back and name it." };
+  if (/^fetch\b/i.test(typed)) return isAgreed ? fetched(site) : consent(site);
+  const path = typed.replace(/^file\s+/i, "").replace(/^["']|["']$/g, "");
+  if (existsSync(path)) return fromFile(path, site);
+  if (looksLikeFigures(typed)) return readMonthlyFigures(typed, site);
+  const isName = /\.\w{2,5}$/.test(path);
+  return {
+    kind: "refused",
+    says: isName ? `There is no file ${path} here. ${wouldDo}` : wouldDo,
+  };
+}
+
+const consent = (site: Site): SunReading => ({
+  kind: "consent",
+  says: `This sends ${coordinatesText({ latitudeDeg: round(site.latitudeDeg), longitudeDeg: round(site.longitudeDeg) })} to NASA's open POWER service on the internet, nothing else, and may take 20 seconds. Send it?`,
+});
+const round = (deg: number): number => Math.round(deg * 100) / 100;
+
+/** A program of its own beside the bundle. */
+const askPower = fileURLToPath(new URL("./ask-power.js", import.meta.url));
+
+/** The one question the interview waits for: asked in a process of its own, for reading an answer must not take turns. */
+function fetched(site: Site): SunReading {
+  const { status, stdout } = spawnSync(
+    process.execPath,
+    [askPower, String(site.latitudeDeg), String(site.longitudeDeg)],
+    { encoding: "utf8", timeout: 25_000, maxBuffer: 8_000_000, windowsHide: true },
+  );
+  if (status !== 0)
+    return { kind: "refused", says: "The service could not be asked. Use a file or twelve figures." };
+  const answer = JSON.parse(stdout) as Fetched;
+  if (answer.kind === "nothing") return { kind: "refused", says: answer.says };
+  return fromText(answer.text, "NASA POWER", site);
+}
+
+function fromFile(path: string, site: Site): SunReading {
+  const name = basename(path);
+  try {
+    const about = statSync(path);
+    if (about.isDirectory()) return { kind: "refused", says: `${path} is a folder. ${wouldDo}` };
+    if (about.size > largestFileBytes)
+      return { kind: "refused", says: `${name} is too large for a weather file.` };
+    return fromText(readFileSync(path, "utf8"), name, site);
+  } catch (error) {
+    return { kind: "refused", says: `${name} cannot be read: ${(error as Error).message}.` };
+  }
+}
+
+function fromText(text: string, name: string, site: Site): SunReading {
+  const start = text.trimStart();
+  const read = start.startsWith("{")
+    ? readPowerClimatology(text)
+    : /^LOCATION\s*,/i.test(start)
+      ? readEpw(text)
+      : readTmy3(text);
+  if (read.kind === "refused") return { kind: "refused", says: `${name}: ${read.reason}` };
+  const { ghiDailyKWhPerM2ByMonth, meanTempCByMonth, latitudeDeg, longitudeDeg } = read;
+  const figures: OwnSun = { ghiDailyKWhPerM2ByMonth, meanTempCByMonth, source: name };
+  const { distanceM } = bearingAndDistance({
+    fromLatitudeDeg: site.latitudeDeg,
+    fromLongitudeDeg: site.longitudeDeg,
+    toLatitudeDeg: latitudeDeg,
+    toLongitudeDeg: longitudeDeg,
+  });
+  const km = Math.round(distanceM / 1000);
+  const mean = ghiDailyKWhPerM2ByMonth.reduce((sum, value) => sum + value, 0) / 12;
+  const where = km > nearKm ? ` It is for a place ${km} km away: that may be another climate.` : "";
+  return {
+    kind: "figures",
+    figures,
+    says: `${name} gives ${mean.toFixed(2)} kWh/m2 a day over the year.${where}`,
+  };
 }

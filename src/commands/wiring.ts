@@ -6,7 +6,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { brotliDecompressSync } from "node:zlib";
 import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
-import { type ClimateGrids, climateAt, openClimate } from "../core/climate/index.ts";
+import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import {
   coordinatesText,
   countryName,
@@ -60,6 +60,8 @@ function standardOffsetH(timeZone: string): number {
 export const world: World = {
   climateAt: ({ latitudeDeg, longitudeDeg, elevationM }) =>
     climateAt({ grids: grids(), latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
+  climateOfOwn: ({ longitudeDeg, elevationM }, own) =>
+    climateOfOwn({ grids: grids(), longitudeDeg, elevationM: elevationM ?? undefined, own }),
   clockMinusSolarH: ({ latitudeDeg, longitudeDeg }) =>
     standardOffsetH(timeZoneAt({ latitudeDeg, longitudeDeg })) - longitudeDeg / 15,
 };
@@ -75,12 +77,6 @@ function siteFacts(site: Site): SiteFacts | null {
     absLatitudeDeg: Math.abs(site.latitudeDeg),
   };
 }
-
-const whyRefused = {
-  "at-sea": "lies at sea as far as the maps here know",
-  "outside-grid": "is too far from any land with sun data",
-  "on-ice": "lies on permanent ice, where the sun data ends",
-} as const;
 
 const nameOf = (place: { name: string; region: string; countryCode: string }) =>
   [place.name, place.region, countryName(place.countryCode)].filter((part) => part !== "").join(", ");
@@ -126,10 +122,11 @@ function readPlace(text: string, near: Site | null): PlaceReading {
     const { latitudeDeg, longitudeDeg } = read;
     const climate = world.climateAt({ latitudeDeg, longitudeDeg, elevationM: null });
     const spot = coordinatesText({ latitudeDeg, longitudeDeg });
-    if (climate.kind === "refused")
+    // On ice and beyond the grids the builder's own figures can still do; the sea is more likely a slip.
+    if (climate.kind === "refused" && climate.why === "at-sea")
       return {
         kind: "refused",
-        says: `${spot} ${whyRefused[climate.why]}. ${guessFor({ latitudeDeg, longitudeDeg })}`,
+        says: `${spot} lies at sea as far as the maps here know. ${guessFor({ latitudeDeg, longitudeDeg })}`,
       };
     const nearest = nearestPlace({ index: places(), latitudeDeg, longitudeDeg }).place;
     const site: Site = {
@@ -151,6 +148,24 @@ function readPlace(text: string, near: Site | null): PlaceReading {
   const own = found.filter((place) => place.match === "exact" && isCalled(place.name, text));
   const exact = own.length > 0 ? own : found.filter((place) => place.match === "exact");
   return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found) };
+}
+
+/** From this letter on names are suggested. */
+const leastLetters = 3;
+
+/**
+ * Names that a place being typed may become, the likeliest first, each in words that `readPlace` understands; none for
+ * coordinates. An empty text finds nothing, but opens what is read from.
+ *
+ * @param atMost  1 to 10
+ */
+export function suggestedPlaces(text: string, atMost: number): readonly string[] {
+  const index = places();
+  const letters = text.match(/\p{L}/gu) ?? [];
+  if (letters.length < leastLetters || readCoordinates(text).kind !== "not-coordinates") return [];
+  // Namesakes in one region are one suggestion: which of them is meant is asked afterwards.
+  const found = findPlaces({ index, text, atMost: 10 * atMost, isForgiving: false });
+  return [...new Set(found.map(nameOf))].slice(0, atMost);
 }
 
 const isCalled = (name: string, text: string): boolean =>

@@ -4,7 +4,7 @@
  * A stage is null where what it needs is not known (no place, no radio); `provisional` names the stages that rest on
  * questions still open.
  */
-import type { ClimateRefused, Climate as SiteClimate } from "../core/climate/index.ts";
+import type { ClimateRefused, OwnFigures, Climate as SiteClimate } from "../core/climate/index.ts";
 import type { Brief, Chemistry, ControllerKind, Device, Origin, Purpose } from "./brief.ts";
 import type { Finding } from "./finding.ts";
 
@@ -459,6 +459,11 @@ export interface World {
     readonly longitudeDeg: number;
     readonly elevationM: number | null;
   }) => SiteClimate | ClimateRefused;
+  /** Where the grids hold nothing: the builder's own sun with the world's maps of the rest. */
+  readonly climateOfOwn: (
+    site: { readonly longitudeDeg: number; readonly elevationM: number | null },
+    own: OwnFigures,
+  ) => SiteClimate;
   /** Offset of local clock time from solar time, hours, for schedules by the clock. */
   readonly clockMinusSolarH: (site: {
     readonly latitudeDeg: number;

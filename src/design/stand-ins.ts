@@ -2,6 +2,7 @@
  * Judgement behind the stand-ins that depend on the place: what to assume of snow, frost and wind until somebody looks.
  * All of it errs on the safe side and is common practice without a source, except where said.
  */
+import { comparedSources } from "../core/climate/index.ts";
 import { indexOfMin } from "../core/numerics/index.ts";
 
 /**
@@ -39,9 +40,6 @@ export function frostDepthAssumedM(coldestMonthC: number): number {
 /** Gust to assume until a code map has been read: high for most inland places, low for a hurricane coast. From memory. */
 export const gustAssumedMPerS = 50;
 
-/** Above this difference in the dullest month nobody but the builder can say which source is right. Judgement. */
-const chooseAboveFrac = 0.25;
-
 /**
  * Whether two sources differ so much in the dullest month that the builder has to say which counts.
  *
@@ -51,7 +49,10 @@ export function mustChooseSun(
   mapGhi: readonly number[],
   own: { readonly ghiDailyKWhPerM2ByMonth: readonly number[] },
 ): boolean {
-  const month = indexOfMin(mapGhi);
-  const [map, mine] = [mapGhi[month]!, own.ghiDailyKWhPerM2ByMonth[month]!];
-  return Math.abs(map - mine) > chooseAboveFrac * Math.min(map, mine);
+  const { agreement } = comparedSources({
+    firstGhiDailyKWhPerM2ByMonth: mapGhi,
+    secondGhiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
+    month: indexOfMin(mapGhi),
+  });
+  return agreement === "choose";
 }

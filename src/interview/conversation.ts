@@ -183,6 +183,8 @@ export interface View {
   readonly prompt: string;
   /** The answer that Enter keeps: as typed, but an option or a place by its name; null where there is none. */
   readonly keeps: string | null;
+  /** What a face may offer while the line is being typed; null where nothing but the builder knows. */
+  readonly suggests: "places" | null;
   /** The words that always work, in one line. */
   readonly commands: string;
 }

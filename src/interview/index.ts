@@ -13,10 +13,12 @@ export type {
   Said,
   State,
   StoredValue,
+  SunReading,
   View,
   Walked,
 } from "./conversation.ts";
 export type { SiteFacts, Telling, Topic } from "./define.ts";
+export { looksLikeFigures, readMonthlyFigures } from "./monthly-figures.ts";
 export { runScript, type ScriptRun } from "./script.ts";
 export { begin, designNow, update, view, walkNow } from "./session.ts";
 export { reviewRows } from "./shown.ts";

@@ -21,6 +21,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
         options: [],
         prompt: "Yes or no",
         keeps: null,
+        suggests: null,
         commands: always,
       };
     case "consenting":
@@ -31,6 +32,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
         options: [],
         prompt: "Yes or no",
         keeps: null,
+        suggests: null,
         commands: always,
       };
     case "choosingPlace":
@@ -41,6 +43,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
         options: mode.matches.map(({ label }, index) => ({ number: index + 1, label })),
         prompt: `${labelOf(cursor)}, number`,
         keeps: null,
+        suggests: "places",
         commands: always,
       };
     case "asking":
@@ -51,6 +54,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
         options: optionsOf(cursor),
         prompt: promptOf(cursor),
         keeps: keptText(cursor),
+        suggests: cursor.question.kind === "place" ? "places" : null,
         commands: always,
       };
   }
@@ -64,6 +68,7 @@ const endView: View = {
   options: [],
   prompt: "Next",
   keeps: null,
+  suggests: null,
   commands: alwaysAtTheEnd,
 };
 

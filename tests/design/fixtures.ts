@@ -1,5 +1,5 @@
 /** A typical brief, ways to change it, and a made-up but plausible world. */
-import type { Climate, ClimateRefused } from "../../src/core/climate/index.ts";
+import { type Climate, type ClimateRefused, withOwnFigures } from "../../src/core/climate/index.ts";
 import { extraterrestrialDailyKWhPerM2, MEAN_DAY_BY_MONTH } from "../../src/core/sun/index.ts";
 import type { Brief, Device, Given, Origin, Scene, Site } from "../../src/design/brief.ts";
 import type { World } from "../../src/design/design.ts";
@@ -132,6 +132,8 @@ const DAY_SHARES = Array.from({ length: 16 }, (_, i) => 0.25 + (i * 1.5) / 15);
  */
 export const syntheticWorld: World = {
   climateAt: (site) => syntheticClimate(site),
+  climateOfOwn: ({ elevationM }, own) =>
+    withOwnFigures(syntheticClimate({ latitudeDeg: own.latitudeDeg, elevationM }) as Climate, own),
   clockMinusSolarH: () => 0,
 };
 

@@ -1,19 +1,56 @@
-import type { ClimateRefused } from "../../core/climate/index.ts";
+import {
+  type ClimateRefused,
+  comparedSources,
+  type OwnFigures,
+  type Climate as SiteClimate,
+  withOwnFigures,
+} from "../../core/climate/index.ts";
 import { indexOfMin } from "../../core/numerics/index.ts";
 import type { Brief } from "../brief.ts";
-import type { ByMonth, Climate, World } from "../design.ts";
+import type { Climate, World } from "../design.ts";
 
 export { climateNotes } from "./climate-notes.ts";
 
-/** The climate of the brief's place from the embedded grids; null where it has none (see climateRefusal). */
+/** The climate of the brief's place: embedded grids, own figures, or both; null where it has none (see climateRefusal). */
 export function climateStage(brief: Brief, world: World): Climate | null {
   const site = brief.place.site.value;
   if (!site) return null;
-  const found = world.climateAt(site);
-  if (found.kind === "refused") return null;
+  const map = world.climateAt(site);
+  const own = ownFigures(brief, site.latitudeDeg);
+  if (map.kind === "refused") return own === null ? null : stageOf(world.climateOfOwn(site, own), null);
+  if (own === null) return stageOf(map, null);
+  const mine = withOwnFigures(map, own);
+  const { lower } = comparedSources({
+    firstGhiDailyKWhPerM2ByMonth: map.ghiDailyKWhPerM2ByMonth,
+    secondGhiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
+    month: indexOfMin(map.ghiDailyKWhPerM2ByMonth),
+  });
+  const trusted = brief.place.trustedSun.value;
+  const countsOwn = trusted === "own" || (trusted === "lower" && lower === "second");
+  return countsOwn ? stageOf(mine, map) : stageOf(map, mine);
+}
+
+/** What the builder brought, as core takes it. */
+function ownFigures(brief: Brief, latitudeDeg: number): OwnFigures | null {
+  const { value, origin } = brief.place.ownSun;
+  if (value === null) return null;
+  return {
+    latitudeDeg,
+    ghiDailyKWhPerM2ByMonth: value.ghiDailyKWhPerM2ByMonth,
+    origin: origin === "assumed" ? "estimate" : origin,
+    source: value.source,
+    meanTempCByMonth: value.meanTempCByMonth ?? undefined,
+  };
+}
+
+/** @param beside  the source that does not count */
+function stageOf(found: SiteClimate, beside: SiteClimate | null): Climate {
   const { source } = found;
   return {
-    ...sunSources(brief, { ghi: found.ghiDailyKWhPerM2ByMonth, says: source.irradiation }),
+    ghiDailyKWhPerM2ByMonth: found.ghiDailyKWhPerM2ByMonth,
+    sunSource: source.irradiation,
+    otherGhiDailyKWhPerM2ByMonth: beside?.ghiDailyKWhPerM2ByMonth ?? null,
+    otherSunSource: beside?.source.irradiation ?? null,
     ghiUncertaintyFrac: found.ghiUncertaintyFrac,
     dailyGhiQuantilesByMonth: found.dailyGhiQuantilesByMonth,
     meanTempCByMonth: found.meanTempCByMonth,
@@ -27,34 +64,6 @@ export function climateStage(brief: Brief, world: World): Climate | null {
   };
 }
 
-type SunSources = Pick<
-  Climate,
-  "ghiDailyKWhPerM2ByMonth" | "sunSource" | "otherGhiDailyKWhPerM2ByMonth" | "otherSunSource"
->;
-
-/** The source that counts and the one beside it: the lower in the map's dullest month, unless the builder said which. */
-function sunSources(brief: Brief, map: { readonly ghi: ByMonth; readonly says: string }): SunSources {
-  const own = brief.place.ownSun.value;
-  const trusted = brief.place.trustedSun.value;
-  const ofMap = { ghiDailyKWhPerM2ByMonth: map.ghi, sunSource: map.says };
-  if (own === null) return { ...ofMap, otherGhiDailyKWhPerM2ByMonth: null, otherSunSource: null };
-  const month = indexOfMin(map.ghi);
-  const ownIsLower = own.ghiDailyKWhPerM2ByMonth[month]! < map.ghi[month]!;
-  if (trusted === "own" || (trusted === "lower" && ownIsLower)) {
-    return {
-      ghiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
-      sunSource: own.source,
-      otherGhiDailyKWhPerM2ByMonth: map.ghi,
-      otherSunSource: map.says,
-    };
-  }
-  return {
-    ...ofMap,
-    otherGhiDailyKWhPerM2ByMonth: own.ghiDailyKWhPerM2ByMonth,
-    otherSunSource: own.source,
-  };
-}
-
 const REFUSAL: Readonly<Record<ClimateRefused["why"], string>> = {
   "at-sea": "the coordinates lie in the open sea, where the climate grids hold nothing",
   "outside-grid": "no irradiation data lie within about 400 km of the place",
@@ -65,6 +74,7 @@ const REFUSAL: Readonly<Record<ClimateRefused["why"], string>> = {
 export function climateRefusal(brief: Brief, world: World): string | null {
   const site = brief.place.site.value;
   if (!site) return "the place is not known";
+  if (brief.place.ownSun.value !== null) return null;
   const found = world.climateAt(site);
   return found.kind === "refused" ? REFUSAL[found.why] : null;
 }

@@ -1,19 +1,19 @@
+import { comparedSources } from "../../core/climate/index.ts";
 import { fixed, monthName } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
-
-/** Two sources this far apart in the month that decides are a caution. @source common practice, no source */
-const CAUTION_ABOVE_FRAC = 0.1;
 
 /** The builder's own figures beside the map, in the month that decides. */
 export const twoSources: Rule = ({ climate, sun }) => {
   const other = climate?.otherGhiDailyKWhPerM2ByMonth;
   if (!climate || !sun || !other || climate.otherSunSource === null) return null;
   const month = sun.designMonth;
-  const [used, beside] = [climate.ghiDailyKWhPerM2ByMonth[month]!, other[month]!];
-  const lower = Math.min(used, beside);
-  if (lower <= 0) return null;
-  const differenceFrac = Math.abs(used - beside) / lower;
-  const isFar = differenceFrac > CAUTION_ABOVE_FRAC;
+  const compared = comparedSources({
+    firstGhiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
+    secondGhiDailyKWhPerM2ByMonth: other,
+    month,
+  });
+  const { differenceFrac, firstKWhPerM2: used, secondKWhPerM2: beside } = compared;
+  const isFar = compared.agreement !== "agree";
   return {
     id: "sun.twoSources",
     severity: isFar ? "caution" : "note",

@@ -12,7 +12,7 @@ import { readFileSync } from "node:fs";
 import { brotliDecompressSync } from "node:zlib";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { climateAt, openClimate } from "../../../src/core/climate/index.ts";
+import { climateAt, climateOfOwn, openClimate } from "../../../src/core/climate/index.ts";
 import type { Brief, Site } from "../../../src/design/brief.ts";
 import { type Design, designOf, type World } from "../../../src/design/index.ts";
 import { at, changed, given, radio, sites, typicalBrief } from "../../design/fixtures.ts";
@@ -23,6 +23,7 @@ const grids = openClimate(
 const world: World = {
   climateAt: ({ latitudeDeg, longitudeDeg, elevationM }) =>
     climateAt({ grids, latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
+  climateOfOwn: ({ longitudeDeg }, own) => climateOfOwn({ grids, longitudeDeg, own }),
   clockMinusSolarH: () => 0,
 };
 
