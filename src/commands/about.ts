@@ -8,7 +8,7 @@ const columns = 78;
 const says = [
   "It asks about a camera post that makes its own power and sends its own picture, works out its parts, and says what they mean.",
   "It calculates from what it is told; it does not replace local codes, the makers' instructions or licensed practice.",
-  "It runs without a network, and nothing you type leaves this machine.",
+  "It runs without a network, and nothing you type leaves this machine unless you ask for it.",
 ].join(" ");
 
 export function run({ out, briefs, settings }: Context): number {

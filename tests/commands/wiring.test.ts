@@ -82,6 +82,7 @@ describe("the world handed to the design", () => {
       "P.837",
       "P.453",
       "P.1511",
+      "POWER",
     ])
       expect(text).toContain(name);
   });

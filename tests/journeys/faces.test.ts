@@ -149,6 +149,25 @@ describe("a conversation on the chat screen", () => {
     expect(terminal.screen()[terminal.cursor().y]).toMatch(/Number:$/);
   });
 
+  test("names are suggested under a place being typed; Tab takes the first, and elsewhere is a blank", async () => {
+    const terminal = start();
+    await terminal.waitFor("nearest town?");
+    terminal.send("tr");
+    await terminal.settled();
+    expect(terminal.everything()).not.toContain("Norway");
+    terminal.send("o");
+    await terminal.waitFor("       Tab │ Tromsø, Norway\n           │ Trondheim, Norway\n");
+    expect(terminal.everything()).not.toContain("Trier");
+    terminal.send("\t");
+    await terminal.waitFor("Answer │ Place: Tromsø, Norway");
+    await terminal.settled();
+    expect(terminal.everything()).not.toMatch(/Tab │|Trondheim/);
+    terminal.send("\r");
+    await terminal.waitFor("Noted Tromsø, Norway as answer 1.");
+    terminal.send("tro\tx\r");
+    await terminal.waitFor("Noted tro x as answer 2.");
+  });
+
   test("going back offers the earlier answer, and Enter keeps nothing that is not there", async () => {
     const terminal = start();
     await terminal.waitFor("nearest town?");

@@ -201,6 +201,39 @@ describe("a builder who thinks in feet", () => {
   });
 });
 
+describe("a place being typed", () => {
+  test("rhay is enough: its name is seen, Tab and Enter take it; 24 rows keep question and commands", async () => {
+    const home = freshHome();
+    const terminal = inTerminal({ program: "real", args: begin, home, columns: 80, rows: 24 });
+    await terminal.waitFor("Answer │");
+    terminal.send("52.30, -3");
+    await terminal.settled();
+    expect(terminal.everything()).not.toContain("Tab │");
+    terminal.send("\x15rhay");
+    await terminal.waitFor("Tab │ Rhayader, Wales, United Kingdom");
+    const screen = terminal.screen().join("\n");
+    expect(screen).toContain("question 1 of");
+    expect(screen).toMatch(/Answer │ .*: rhay\n {7}Tab │ Rhayader.*\n.*\bhelp\b/);
+    terminal.send("\t");
+    await terminal.waitFor(": Rhayader, Wales, United Kingdom");
+    terminal.send("\r");
+    await terminal.waitFor("Answer │", { times: 2 });
+    // GeoNames: Rhayader, 52.302 N 3.512 W.
+    const { site } = savedIn(home).answers["place.where"].value;
+    expect(site).toMatchObject({ label: "Rhayader, Wales, United Kingdom", countryCode: "GB" });
+    expect(site.latitudeDeg).toBeCloseTo(52.302, 2);
+    expect(site.longitudeDeg).toBeCloseTo(-3.512, 2);
+    terminal.send("\x03");
+    expect(await terminal.end()).toBe(130);
+  });
+
+  test("line by line nothing is suggested", async () => {
+    const args = [...begin, "--plain"];
+    const { out } = await piped({ program: "real", args, home: freshHome(), input: "rhay" });
+    expect(out).not.toContain("Rhayader, Wales");
+  });
+});
+
 describe("mistakes, and minds changed", () => {
   test("a unit that is none, a unit of the wrong kind, a figure out of range: said, nothing lost", async () => {
     const home = freshHome();
