@@ -76,6 +76,36 @@ describe("findPlaces", () => {
     }
   });
 
+  it("for every letter typed keeps to the text as it stands: no slips, no region without a comma", () => {
+    const asTyped = (text: string) =>
+      findPlaces({ index, text, atMost: 3, isForgiving: false }).map(
+        ({ name, match }) => `${name} (${match})`,
+      );
+    expect(asTyped("rhay")).toEqual(["Rhayader (prefix)"]);
+    expect(asTyped("Llanidlos")).toEqual([]);
+    expect(asTyped("paris texas")).toEqual([]);
+    expect(asTyped("paris, tex")).toEqual(["Paris (exact)"]);
+    fc.assert(
+      fc.property(
+        fc.constantFrom(..."Newport Rhayader Llanidloes Springfield Tremp".split(" ")),
+        fc.nat(9),
+        (name, end) => {
+          const text = name.slice(0, 3 + end);
+          const forgiving = findPlaces({ index, text, atMost: 100 }).filter(
+            ({ match }) => match !== "near-miss",
+          );
+          expect(findPlaces({ index, text, atMost: 100, isForgiving: false })).toEqual(forgiving);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  it("does not take a word that may be written short for every name that begins with its short form", () => {
+    for (const { name } of findPlaces({ index, text: "saint", atMost: 20 }))
+      expect(name).toMatch(/^(saint|sankt|st\b)/i);
+  });
+
   it("knows a place's whole entry", () => {
     const [place] = findPlaces({ index, text: "Denver, Colorado", atMost: 1 });
     expect(place).toMatchObject({ name: "Denver", region: "Colorado", countryCode: "US", match: "exact" });
