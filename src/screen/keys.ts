@@ -28,6 +28,7 @@ export type Key =
         | "pageUp"
         | "pageDown"
         | "escape"
+        | "tab"
         | "cutBefore"
         | "cutAfter"
         | "cutWord"
@@ -52,6 +53,7 @@ const controlKeys: Readonly<Record<string, KeyName>> = {
   "\x05": "end",
   "\x06": "right",
   "\x08": "backspace",
+  "\x09": "tab",
   "\x0b": "cutAfter",
   "\x0e": "down",
   "\x10": "up",
@@ -154,7 +156,6 @@ export function readKeys(reading: KeyReading, chunk: string): readonly [KeyReadi
     }
     const name = controlKeys[rest[0]!];
     if (name !== undefined) keys.push({ name });
-    else if (rest[0] === "\t") keys.push({ name: "text", text: " " });
     rest = rest.slice(1);
   }
   return [{ pending: "", isPasting }, keys];

@@ -140,8 +140,21 @@ function typedWindow(typing: Typing, room: number): { readonly text: string; rea
   return { text: before + cutText(typing.after, room - 1 - width, ""), cursorColumn: width };
 }
 
-/** The live part with a question and what is being typed. */
-export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: number): Live {
+/** Names under the line being typed, each in one row; the sign word is the key that takes the first. */
+function suggestedRows(sheet: Sheet, { cut, set }: Speller, suggested: readonly string[]): readonly Row[] {
+  const sign = "Tab";
+  const room = textColumns(sheet) - (hasMargin(sheet) ? 0 : columnsOf(`${sign}: `));
+  return suggested.flatMap((name, index) => set(index === 0 ? sign : "", cut(name, room), "quiet"));
+}
+
+/** The live part with a question, what is being typed, and names that this may become. */
+export function liveRows(
+  sheet: Sheet,
+  view: View,
+  typing: Typing,
+  optionsTop: number,
+  suggested: readonly string[] = [],
+): Live {
   const room = textColumns(sheet);
   const speller = spellerFor(sheet);
   const { spell, cut, set } = speller;
@@ -161,6 +174,9 @@ export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: n
   const options = view.options.flatMap(({ number, label }) =>
     set(String(number), cutLabel(speller, label, room), "plain"),
   );
+  // What stands in the line already needs no suggesting.
+  const isTyped = suggested[0] === (typing.before + typing.after).trim();
+  const names = suggestedRows(sheet, speller, isTyped ? [] : suggested);
   const footer = set("", view.commands, "quiet");
   const parts: Parts = {
     gap: 1,
@@ -172,7 +188,8 @@ export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: n
     footer: footer.length,
   };
   // Ink ends the live part with one empty row of its own.
-  const fit = fittingParts(parts, Math.max(2, sheet.rows - 4));
+  const most = Math.max(2, sheet.rows - 4);
+  const fit = fittingParts(parts, most);
   const list = optionRows(speller, options, { rows: fit.options, top: optionsTop, columns: room });
 
   const above = [
@@ -189,8 +206,14 @@ export function liveRows(sheet: Sheet, view: View, typing: Typing, optionsTop: n
     { text: prompt, tone: "plain" },
     typed.text === "" && isBeside ? { text: beside, tone: "quiet" } : { text: typed.text, tone: "strong" },
   ];
-  const below =
+  const commands =
     fit.footer === footer.length ? footer : set("", cut(view.commands, room), "quiet").slice(0, fit.footer);
   const x = (hasMargin(sheet) ? marginColumns + 3 : 0) + columnsOf(prompt) + typed.cursorColumn;
-  return { rows: [...above, inputRow, ...below], cursor: { x, y: above.length }, optionsTop: list.top };
+  // Names take only what all else leaves.
+  const free = most - above.length - 1 - commands.length;
+  return {
+    rows: [...above, inputRow, ...names.slice(0, Math.max(0, free)), ...commands],
+    cursor: { x, y: above.length },
+    optionsTop: list.top,
+  };
 }

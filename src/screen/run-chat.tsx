@@ -8,12 +8,12 @@
 import type { ReadStream, WriteStream } from "node:tty";
 import { render } from "ink";
 import type { Event, Said, State } from "../interview/index.ts";
-import { type Dialogue, type LeaveCode, turn } from "../plain/index.ts";
+import { asciiText, type Dialogue, type LeaveCode, turn } from "../plain/index.ts";
 import { Chat, type Passage } from "./chat.tsx";
 import { flushKeys, type Key, noKeysYet, readKeys } from "./keys.ts";
 import { liveRows } from "./live.ts";
 import { drawingRoom, type Sheet, saidRows } from "./page.ts";
-import { edited, emptyTyping, submitted } from "./typing.ts";
+import { completed, edited, emptyTyping, submitted } from "./typing.ts";
 
 export interface ChatRun {
   readonly dialogue: Dialogue;
@@ -23,6 +23,8 @@ export interface ChatRun {
   readonly isAscii: boolean;
   /** The post so far as lines of text no wider than `columns`; null while nothing of it is known. */
   readonly drawPost: (state: State, columns: number) => readonly string[] | null;
+  /** Names that a place being typed may become, the likeliest first; an empty text only makes ready for it. */
+  readonly suggestedPlaces: (text: string, atMost: number) => readonly string[];
   /** Aborted when somebody interrupts from outside (a signal). */
   readonly interrupted: AbortSignal;
 }
@@ -30,6 +32,9 @@ export interface ChatRun {
 /** A lone Escape is the key when nothing has followed it for this long. */
 const escapeWaitMs = 40;
 const optionsPerPage = 5;
+const mostSuggested = 3;
+/** Long enough for the first question to be drawn. */
+const readyAfterMs = 50;
 
 /**
  * The same stream, but endlessly tall: where Ink believes its live area fills the window it clears the terminal and the
@@ -53,6 +58,7 @@ export async function runChat(run: ChatRun): Promise<{ readonly state: State; re
   let optionsTop = 0;
   let reading = noKeysYet;
   let escapeTimer: NodeJS.Timeout | undefined;
+  let readying: NodeJS.Timeout | undefined;
   let hasLeft = false;
 
   const sheet = (): Sheet => ({
@@ -60,8 +66,14 @@ export async function runChat(run: ChatRun): Promise<{ readonly state: State; re
     rows: stdout.rows || 24,
     isAscii: run.isAscii,
   });
+  const suggested = (): readonly string[] => {
+    const text = typing.before + typing.after;
+    if (text === "" || dialogue.view(state).suggests !== "places") return [];
+    const names = run.suggestedPlaces(text, mostSuggested);
+    return run.isAscii ? names.map(asciiText) : names;
+  };
   const screen = () => {
-    const live = hasLeft ? null : liveRows(sheet(), dialogue.view(state), typing, optionsTop);
+    const live = hasLeft ? null : liveRows(sheet(), dialogue.view(state), typing, optionsTop, suggested());
     optionsTop = live?.optionsTop ?? 0;
     return <Chat passages={passages} live={live} />;
   };
@@ -112,7 +124,10 @@ export async function runChat(run: ChatRun): Promise<{ readonly state: State; re
       else typing = edited(typing, { name: "delete" });
     } else if (key.name === "pageUp") optionsTop = Math.max(0, optionsTop - optionsPerPage);
     else if (key.name === "pageDown") optionsTop += optionsPerPage;
-    else typing = edited(typing, key);
+    else if (key.name === "tab") {
+      const [first] = suggested();
+      typing = first === undefined ? edited(typing, key) : completed(typing, first);
+    } else typing = edited(typing, key);
   };
   /** Does something and shows what came of it; an error of ours ends the conversation and is the caller's. */
   const show = (something: () => void): void => {
@@ -152,10 +167,14 @@ export async function runChat(run: ChatRun): Promise<{ readonly state: State; re
   run.interrupted.addEventListener("abort", onInterrupt, { once: true });
   try {
     show(() => happen({ type: "start" }));
+    // Now, while the question is read: the first look-up would otherwise hold up the letter that calls for it.
+    if (dialogue.view(state).suggests === "places")
+      readying = setTimeout(() => show(() => void run.suggestedPlaces("", mostSuggested)), readyAfterMs);
     const code = await left;
     return { state, code };
   } finally {
     clearTimeout(escapeTimer);
+    clearTimeout(readying);
     stdin.off("data", onData);
     stdin.off("end", onEnd);
     stdout.off("resize", onResize);

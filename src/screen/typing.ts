@@ -43,6 +43,8 @@ export function edited(typing: Typing, key: Key): Typing {
   switch (key.name) {
     case "text":
       return { ...typing, before: before + key.text };
+    case "tab":
+      return { ...typing, before: `${before} ` };
     case "backspace":
       return { ...typing, before: withoutLast(before) };
     case "delete":
@@ -82,6 +84,11 @@ export function edited(typing: Typing, key: Key): Typing {
     default:
       return typing;
   }
+}
+
+/** The line with a suggestion in its place. */
+export function completed(typing: Typing, suggestion: string): Typing {
+  return { ...typing, before: suggestion, after: "" };
 }
 
 /** The line handed in, and the empty one that follows it. */

@@ -120,6 +120,7 @@ function view(state: State): View {
       options: [],
       prompt: "What now",
       keeps: null,
+      suggests: null,
       commands,
     };
   }
@@ -131,6 +132,7 @@ function view(state: State): View {
     options: question.options.map((label, at) => ({ number: at + 1, label })),
     prompt: question.prompt,
     keeps: state.answers[question.id]?.typed ?? null,
+    suggests: index === 0 ? "places" : null,
     commands,
   };
 }

@@ -51,6 +51,10 @@ export function openProgram(): Program {
     },
     update,
     view,
+    suggestedPlaces: (text, atMost) =>
+      ["Tromsø, Norway", "Trondheim, Norway", "Trier, Germany", "Trento, Italy"]
+        .filter((name) => text.length > 2 && name.toLowerCase().startsWith(text.toLowerCase()))
+        .slice(0, atMost),
     designOf: ({ answers }) =>
       ({
         findings:

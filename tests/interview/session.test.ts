@@ -306,6 +306,12 @@ describe("a place of several names", () => {
     });
   });
 
+  test("a face may suggest places while one is typed, and nothing at any other question", () => {
+    const { state } = talk(started(), "hill");
+    const suggests = [started(), several.state, state, halfway].map((each) => viewOf(each).suggests);
+    expect(suggests).toEqual(["places", "places", null, null]);
+  });
+
   test("takes a number, its words, or another place", () => {
     const label = (text: string) => {
       const value = talk(several.state, text).state.answers["place.where"]?.value;
@@ -712,6 +718,7 @@ describe("the end", () => {
       options: [],
       prompt: "Next",
       keeps: null,
+      suggests: null,
       commands: "lists, review, change 3, more, back, undo, help, save",
     });
   });

@@ -226,12 +226,6 @@ describe("a place being typed", () => {
     terminal.send("\x03");
     expect(await terminal.end()).toBe(130);
   });
-
-  test("line by line nothing is suggested", async () => {
-    const args = [...begin, "--plain"];
-    const { out } = await piped({ program: "real", args, home: freshHome(), input: "rhay" });
-    expect(out).not.toContain("Rhayader, Wales");
-  });
 });
 
 describe("mistakes, and minds changed", () => {

@@ -26,6 +26,10 @@ function joined(keys: readonly Key[]): readonly string[] {
 // Sequences: ECMA-48 control sequences as xterm sends them ("XTerm Control Sequences", PC-style function keys and
 // bracketed paste), from memory.
 describe("keys", () => {
+  test("Tab is a key, alone and in the middle of a chunk", () => {
+    expect(joined(keysOf("rhay\t\r"))).toEqual(["rhay", "<tab>", "<enter>"]);
+  });
+
   test("text and Enter in one chunk are two keys", () => {
     expect(joined(keysOf("12 V\r"))).toEqual(["12 V", "<enter>"]);
     expect(joined(keysOf("12 V\r24 V\n1\r\n"))).toEqual([

@@ -18,6 +18,7 @@ const view: View = {
   })),
   prompt: "Distance (m or ft)",
   keeps: null,
+  suggests: null,
   commands:
     "why   how   unsure   back   review   undo   lists   help   quit   and some more words that will not fit",
 };
@@ -128,6 +129,38 @@ describe("the live area", () => {
       expect(text).toContain("why, how, not sure");
       expect(text).toMatch(/help, save$/);
     }
+  });
+
+  test("suggested names give way first: nothing else is lost to them, and no row is too many or too wide", () => {
+    const names = ["Llanfihangel-y-Pennant, Wales, United Kingdom", "Llanfair, Wales", "Llanidloes, Wales"];
+    const typing = { ...emptyTyping, before: "llan" };
+    for (const options of [[], view.options.slice(0, 8), view.options]) {
+      for (const columns of [20, 43, 44, 60, 80]) {
+        for (let rows = 6; rows <= 45; rows++) {
+          const sheet = { columns, rows, isAscii: false };
+          const without = liveRows(sheet, { ...view, options }, typing, 0);
+          const live = liveRows(sheet, { ...view, options }, typing, 0, names);
+          expect(live.rows.length, `${columns}x${rows}`).toBeLessThanOrEqual(Math.max(2, rows - 4));
+          for (const row of live.rows) expect(columnsOf(textOf(row))).toBeLessThan(columns);
+          expect(live.cursor).toEqual(without.cursor);
+          const more = live.rows.length - without.rows.length;
+          const rest = live.rows.filter((_, index) => index <= live.cursor.y || index > live.cursor.y + more);
+          expect(rest).toEqual(without.rows);
+          expect(more).toBe(Math.max(0, Math.min(3, Math.max(2, rows - 4) - without.rows.length)));
+        }
+      }
+    }
+  });
+
+  test("in 24 rows a place's question, the typed line, three names and the commands are all there", () => {
+    const commands = "why, how, not sure, back, undo, review, change 3, more, help, save";
+    const asking = { ...view, ask: "Where will the post stand?", options: [], prompt: "Place", commands };
+    const typing = { ...emptyTyping, before: "new" };
+    const names = ["Newport, Wales", "Newport, Oregon", "Newcastle"];
+    const live = liveRows({ columns: 60, rows: 24, isAscii: false }, asking, typing, 0, names);
+    const text = live.rows.map(textOf).join("\n");
+    for (const part of ["Where will the post stand?", "Place: new", ...names, "help, save"])
+      expect(text).toContain(part);
   });
 
   test("a hint is shown whole or not at all, and commands that are cut say so", () => {

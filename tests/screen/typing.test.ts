@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { noKeysYet, readKeys } from "../../src/screen/keys.ts";
-import { edited, emptyTyping, submitted, type Typing } from "../../src/screen/typing.ts";
+import { completed, edited, emptyTyping, submitted, type Typing } from "../../src/screen/typing.ts";
 
 function typed(keys: string, start: Typing = emptyTyping): Typing {
   let typing = start;
@@ -52,6 +52,11 @@ describe("the line being typed", () => {
   test("an empty or repeated line is not kept among the earlier ones", () => {
     expect(typed("a\r\r a\ra\ra\r").earlier).toEqual(["a", " a", "a"]);
     expect(typed("a\r\r\ra\r").earlier).toEqual(["a"]);
+  });
+
+  test("a suggestion takes the place of the whole line; a Tab without one is a blank", () => {
+    expect(shown(completed(typed("rhay\x1b[D\x1b[D"), "Rhayader, Wales"))).toBe("Rhayader, Wales|");
+    expect(shown(typed("52.30\t-3.51"))).toBe("52.30 -3.51|");
   });
 
   test("moving never changes the text", () => {
