@@ -232,8 +232,12 @@ describe("mistakes, and minds changed", () => {
   test("a unit that is none, a unit of the wrong kind, a figure out of range: said, nothing lost", async () => {
     const home = freshHome();
     const terminal = inTerminal({ program: "real", args: begin, home, columns: 100, rows: 35 });
-    await typeAll(terminal, questions.slice(0, 1));
-    await terminal.waitFor("Answer │", { times: 2 });
+    const before = questions.slice(
+      0,
+      questions.findIndex(({ id }) => id === "place.shade"),
+    );
+    await typeAll(terminal, before);
+    await terminal.waitFor("Answer │", { times: before.length + 1 });
     terminal.send("5 fx\r");
     await terminal.waitFor("Once more │", { times: 1 });
     terminal.send("12 V\r");
@@ -244,9 +248,9 @@ describe("mistakes, and minds changed", () => {
     expect(text).toContain("fx");
     expect(text).toContain("12 V is a voltage");
     expect(text).toContain("4000");
-    expect(Object.keys(savedIn(home).answers)).toEqual([questions[0]!.id]);
+    expect(Object.keys(savedIn(home).answers)).toEqual(before.map(({ id }) => id));
     terminal.send("10 deg\r");
-    await terminal.waitFor("Answer │", { times: 3 });
+    await terminal.waitFor("Answer │", { times: before.length + 2 });
   });
 
   test("back three times, the answers offered, and Enter keeps each", async () => {
