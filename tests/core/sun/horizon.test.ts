@@ -248,6 +248,27 @@ describe("monthlyPoa behind a profile", () => {
     }
   });
 
+  it("the ground before an upright plane is lit only by what passes: behind 40 deg in December, half of cos squared of the sky", () => {
+    // at 50 N the noon sun of December stands 17 deg high, so no beam reaches the ground; the plane sees half of it
+    const site = { ...level, latitudeDeg: 50, tiltDeg: 90, azimuthDeg: 180 };
+    const almost = horizonFrom({
+      uniformDeg: 40,
+      obstacles: [{ fromAzimuthDeg: 0, toAzimuthDeg: 1, elevationDeg: 40.001 }],
+    });
+    for (const around of [{ horizonDeg: 40 }, { horizon: almost }]) {
+      const bright = monthlyPoa({ ...site, ...around, albedoByMonth: threes.map(() => 1) });
+      const black = monthlyPoa({ ...site, ...around, albedoByMonth: threes.map(() => 0) });
+      const diffuse = 3 * bright.diffuseFracByMonth[11]!;
+      near(
+        bright.poaDailyKWhPerM2ByMonth[11]! - black.poaDailyKWhPerM2ByMonth[11]!,
+        0.5 * diffuse * Math.cos(40 * rad) ** 2,
+        {
+          within: 1e-4,
+        },
+      );
+    }
+  });
+
   it("a higher profile never gives more", () => {
     fc.assert(
       fc.property(
