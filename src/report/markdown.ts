@@ -8,14 +8,16 @@ const drawingColumns = 60;
  * Running text in which nothing is read as markup, and that still reads well raw: "_" is left alone inside a word, where
  * CommonMark leaves it alone too.
  */
+const inline = (text: string): string =>
+  text.replace(/\s+/g, " ").replace(/[\\`*[\]<|&~]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, "\\$&");
+
+/** The same where a line or an item begins with it, and "-" or "1." would begin a list. */
 const escaped = (text: string): string =>
-  text
-    .replace(/\s+/g, " ")
-    .replace(/[\\`*[\]<|&~]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, "\\$&")
+  inline(text)
     .replace(/^([#>+=-])/, "\\$1")
     .replace(/^(\d+)([.)])(?= |$)/, "$1\\$2");
 
-const row = (cells: readonly string[]): string => `| ${cells.map(escaped).join(" | ")} |`;
+const row = (cells: readonly string[]): string => `| ${cells.map(inline).join(" | ")} |`;
 
 /** Cautions stand together in a quotation before the step; the step keeps its number, as CommonMark allows. */
 function stepLines(step: DocumentStep, mark: string): readonly string[] {

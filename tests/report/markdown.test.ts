@@ -90,6 +90,10 @@ describe("Markdown", () => {
     for (const text of ["0.28", "-61 is a level", "V_mp x 3", "a > b", "3.4 m - 1"])
       expect(paragraph(text).replace(/^\\-/, "-")).toBe(text);
   });
+  it("leaves a negative figure in a table as it is", () => {
+    const table = markdown([{ kind: "table", columns: ["C"], align: ["right"], rows: [["-2"], ["a|b"]] }]);
+    expect(table).toBe("| C |\n| ---: |\n| -2 |\n| a\\|b |\n");
+  });
   it("survives a post whose name is made of markup", () => {
     const text = markdown(documentOf(designOf(hostileBrief, syntheticWorld)));
     expect(text).not.toMatch(/(?<!\\)<script/);
