@@ -23,6 +23,7 @@ const RUNGS = 50;
 /** A month without sun still may hold a trace of twilight. */
 const DARK_LIMIT_KWH_PER_M2 = 0.1;
 const HALVINGS = 50;
+const ROUNDING_KWH_PER_M2 = 1e-9;
 
 /**
  * Monthly global horizontal irradiation behind a table of irradiation on a tilt ("peak sun hours" of a panel): monthlyPoa
@@ -65,8 +66,11 @@ export function ghiFromTilted(
     const onPlane = (ghi: number): number =>
       planeMonth(partedMonth(sun, ghi), views[month]!).poaDailyKWhPerM2;
     const most = Math.max(CLEAREST_INDEX * sun.extraterrestrialDailyKWhPerM2, DARK_LIMIT_KWH_PER_M2);
-    const rungs = Array.from({ length: RUNGS + 1 }, (_, i) => (most * i) / RUNGS);
-    const first = rungs.findIndex((ghi) => onPlane(ghi) >= wanted);
+    const rungs = withTops(
+      onPlane,
+      Array.from({ length: RUNGS + 1 }, (_, i) => (most * i) / RUNGS),
+    );
+    const first = rungs.findIndex((ghi) => onPlane(ghi) >= wanted - ROUNDING_KWH_PER_M2);
     if (first < 0) {
       const limitKWhPerM2 = Math.max(...rungs.map(onPlane));
       return { kind: "refused", why: "above-possible", month, gotKWhPerM2: wanted, limitKWhPerM2 };
@@ -76,6 +80,27 @@ export function ghiFromTilted(
     );
   }
   return { kind: "figures", ghiDailyKWhPerM2ByMonth };
+}
+
+/**
+ * The rungs and, between the neighbours of each that is higher than they, the top of the function itself: what is wanted
+ * may lie just under it.
+ */
+function withTops(valueAt: (x: number) => number, rungs: readonly number[]): readonly number[] {
+  const values = rungs.map(valueAt);
+  return rungs.flatMap((rung, i) => {
+    if (i === 0 || i === rungs.length - 1) return [rung];
+    if (values[i]! < values[i - 1]! || values[i]! < values[i + 1]!) return [rung];
+    let low = rungs[i - 1]!;
+    let high = rungs[i + 1]!;
+    for (let step = 0; step < HALVINGS; step += 1) {
+      const third = (high - low) / 3;
+      if (valueAt(low + third) < valueAt(high - third)) low += third;
+      else high -= third;
+    }
+    const top = (low + high) / 2;
+    return top < rung ? [top, rung] : [rung, top];
+  });
 }
 
 /** Where a continuous function, below the wanted value at one end and not below it at the other, first was seen to reach it. */

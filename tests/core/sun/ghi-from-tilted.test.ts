@@ -103,6 +103,26 @@ describe("ghiFromTilted", () => {
     });
   });
 
+  it("was refused once: a steep panel in the tropics gets its most under a middling sky, between two looks", () => {
+    const plane = {
+      latitudeDeg: -15.08117,
+      tiltDeg: 70.697625,
+      azimuthDeg: 358.55472,
+      albedoByMonth: flatAlbedo,
+    };
+    const outside = monthlyPoa({
+      ...plane,
+      ghiDailyKWhPerM2ByMonth: flatAlbedo,
+    }).extraterrestrialDailyKWhPerM2ByMonth;
+    const ghi = outside.map((most) => 0.66575475 * most);
+    const poa = monthlyPoa({ ...plane, ghiDailyKWhPerM2ByMonth: ghi }).poaDailyKWhPerM2ByMonth;
+    const back = figures({ ...plane, poaDailyKWhPerM2ByMonth: poa });
+    const again = monthlyPoa({ ...plane, ghiDailyKWhPerM2ByMonth: back }).poaDailyKWhPerM2ByMonth;
+    again.forEach((value, month) => {
+      near(value, poa[month]!, { within: 1e-6 });
+    });
+  });
+
   it("says the month and the limit where no sky gives so much", () => {
     const tilted = { latitudeDeg: 50, tiltDeg: 50, azimuthDeg: 180, albedoByMonth: flatAlbedo };
     const got = ghiFromTilted({ ...tilted, poaDailyKWhPerM2ByMonth: [...flatAlbedo.slice(1), 14] });
