@@ -8,6 +8,7 @@ import { brotliDecompressSync } from "node:zlib";
 import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import {
+  bearingAndDistance,
   coordinatesText,
   countryName,
   type FoundPlace,
@@ -43,7 +44,7 @@ const once = <T>(make: () => T): (() => T) => {
 };
 
 const grids = once((): ClimateGrids => openClimate(dataBytes("climate", "climate.bin")));
-const places = once((): PlaceIndex => openPlaces(dataBytes("place", "places.bin")));
+export const places = once((): PlaceIndex => openPlaces(dataBytes("place", "places.bin")));
 
 /** Standard time's offset from UTC, hours: the smaller of the offsets of January and July. */
 function standardOffsetH(timeZone: string): number {
@@ -147,7 +148,7 @@ function readPlace(text: string, near: Site | null): PlaceReading {
   // A place that only bears the name as a second one steps back behind those called so.
   const own = found.filter((place) => place.match === "exact" && isCalled(place.name, text));
   const exact = own.length > 0 ? own : found.filter((place) => place.match === "exact");
-  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found) };
+  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found, near) };
 }
 
 /** From this letter on names are suggested. */
@@ -171,16 +172,33 @@ export function suggestedPlaces(text: string, atMost: number): readonly string[]
 const isCalled = (name: string, text: string): boolean =>
   name.localeCompare(text.split(",")[0]!.trim(), "en", { sensitivity: "base" }) === 0;
 
-/** Namesakes in one region get their coordinates, so that they can be told apart. */
-function labelled(found: readonly FoundPlace[]): readonly PlaceMatch[] {
+/**
+ * Namesakes in one region get their coordinates, so that they can be told apart; several of them also say how far they
+ * are from the place answered before.
+ */
+function labelled(found: readonly FoundPlace[], near: Site | null): readonly PlaceMatch[] {
   const names = found.map(nameOf);
   return found.map((place, i) => {
     const { latitudeDeg, longitudeDeg } = place;
     const isAlone = names.filter((name) => name === names[i]).length === 1;
-    const label = isAlone ? names[i]! : `${names[i]} (${coordinatesText({ latitudeDeg, longitudeDeg })})`;
+    const name = isAlone ? names[i]! : `${names[i]} (${coordinatesText({ latitudeDeg, longitudeDeg })})`;
     const { countryCode, elevationM = null } = place;
-    return { label, site: { label, latitudeDeg, longitudeDeg, elevationM, countryCode } };
+    const away = found.length > 1 && near !== null ? `, ${kmBetween(near, place)} km away` : "";
+    return {
+      label: `${name}${away}`,
+      site: { label: name, latitudeDeg, longitudeDeg, elevationM, countryCode },
+    };
   });
+}
+
+function kmBetween(from: Spot, to: Spot): number {
+  const { distanceM } = bearingAndDistance({
+    fromLatitudeDeg: from.latitudeDeg,
+    fromLongitudeDeg: from.longitudeDeg,
+    toLatitudeDeg: to.latitudeDeg,
+    toLongitudeDeg: to.longitudeDeg,
+  });
+  return Math.round(distanceM / 1000);
 }
 
 function designOfAnswers(

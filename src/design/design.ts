@@ -71,7 +71,11 @@ export interface Sun {
   readonly facing: "north" | "south";
   /** On the panel, after horizon and snow, before soiling. */
   readonly poaDailyKWhPerM2ByMonth: ByMonth;
-  /** The same at the latitude rule's tilt. */
+  /** What stands round the panel takes this much straight from the sun, from the sky, and of all together. */
+  readonly beamShadeFracByMonth: ByMonth;
+  readonly diffuseShadeFrac: number;
+  readonly shadeFracByMonth: ByMonth;
+  /** The same as poaDailyKWhPerM2ByMonth at the latitude rule's tilt. */
   readonly latitudeTiltDeg: number;
   readonly latitudePoaDailyKWhPerM2ByMonth: ByMonth;
   /** Second tilt for the six lighter months, where the builder will climb twice a year; else null. */

@@ -19,17 +19,19 @@ export function monthBlocks({ climate, sun, loads, array }: Design): Document {
         "Month",
         "Level ground kWh/m2 a day",
         "On the panels kWh/m2 a day",
+        "Shade takes %",
         "Mean temperature °C",
         "Asked Wh a day",
         "Supply over demand",
       ],
-      align: ["left", "right", "right", "right", "right", "right"],
+      align: ["left", "right", "right", "right", "right", "right", "right"],
       rows: monthShort.map((month, i) => {
         const ratio = array?.supplyRatioByMonth[i];
         return [
           month,
           rough(climate.ghiDailyKWhPerM2ByMonth[i]!),
           rough(sun.poaDailyKWhPerM2ByMonth[i]!),
+          String(Math.round(100 * sun.shadeFracByMonth[i]!)),
           formatNumber({ value: Math.round(climate.meanTempCByMonth[i]!) }),
           figure(loads.dailyWhByMonth[i]!),
           ratio == null ? "rests" : rough(ratio),

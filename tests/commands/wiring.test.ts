@@ -25,6 +25,24 @@ describe("a typed place", () => {
     for (const label of found) expect(label).toMatch(/^Newport, Wales, United Kingdom/);
   });
 
+  it("of many namesakes says how far each is from the place before", () => {
+    const near = {
+      label: "x",
+      latitudeDeg: 51.588,
+      longitudeDeg: -2.998,
+      elevationM: null,
+      countryCode: "GB",
+    };
+    const read = interview.readPlace("Newport", near);
+    const found = read.kind === "sites" ? read.matches : [];
+    for (const { label, site } of found) {
+      expect(label).toMatch(/, \d+ km away$/);
+      expect(site.label).not.toMatch(/away/);
+    }
+    // Newport in Wales is where these coordinates lie.
+    expect(found.some(({ label }) => /Wales.*, [0-3] km away$/.test(label))).toBe(true);
+  });
+
   it("that nobody knows is refused with what would do", () => {
     expect(labels("Qqxzy")[0]).toMatch(/^refused: No place called Qqxzy is known here\..*52\.30, -3\.51/);
   });

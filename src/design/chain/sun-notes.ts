@@ -40,6 +40,24 @@ export const sunNotes = {
     ],
     source: MEAN_DAY_METHOD,
   },
+  beamShadeFracByMonth: {
+    what: "share of the sun's straight light that hills, trees and houses keep from the panel",
+    formula: "1 - beam with the horizon / beam under an open sky, on the mean days",
+    inputs: ["climate.ghiDailyKWhPerM2ByMonth", "brief.place.horizon", "sun.tiltDeg"],
+    source: "the method of poaDailyKWhPerM2ByMonth, with the horizon and without",
+  },
+  diffuseShadeFrac: {
+    what: "share of the sky's light that they keep from it, the same in every month",
+    formula: "1 - sky in view with the horizon / sky in view without",
+    inputs: ["brief.place.horizon", "sun.tiltDeg"],
+    source: "evenly bright sky (Liu and Jordan 1963)",
+  },
+  shadeFracByMonth: {
+    what: "share of all light that they keep from it",
+    formula: "1 - irradiation with the horizon / irradiation without",
+    inputs: ["climate.ghiDailyKWhPerM2ByMonth", "brief.place.horizon", "sun.tiltDeg"],
+    source: "the method of poaDailyKWhPerM2ByMonth, with the horizon and without",
+  },
   latitudeTiltDeg: {
     what: "the common rule's tilt, for comparison",
     formula: `latitude, held between ${LEAST_TILT_DEG} and 80`,

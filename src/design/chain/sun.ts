@@ -3,6 +3,7 @@ import {
   bestTilt,
   daylightHours,
   extraterrestrialDailyKWhPerM2,
+  horizonLoss,
   type LevelSun,
   MEAN_DAY_BY_MONTH,
   monthlyHeatLossFrac,
@@ -54,11 +55,15 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
   const poaDailyKWhPerM2ByMonth = winter.poaDailyKWhPerM2ByMonth
     .map((poa, month) => (summer && isSummer(month) ? summer.poaDailyKWhPerM2ByMonth[month]! : poa))
     .map(bare);
+  const shade = horizonLoss({ ...level, tiltDeg: winter.tiltDeg, azimuthDeg: winter.azimuthDeg });
   return {
     tiltDeg: winter.tiltDeg,
     azimuthDeg: winter.azimuthDeg,
     facing: winter.azimuthDeg === 0 ? "north" : "south",
     poaDailyKWhPerM2ByMonth,
+    beamShadeFracByMonth: shade.beamLossFracByMonth,
+    diffuseShadeFrac: shade.diffuseLossFrac,
+    shadeFracByMonth: shade.poaLossFracByMonth,
     latitudeTiltDeg: year.latitudeTilt.tiltDeg,
     latitudePoaDailyKWhPerM2ByMonth: year.latitudeTilt.poaDailyKWhPerM2ByMonth.map(bare),
     summerTiltDeg: summer && summer.tiltDeg !== winter.tiltDeg ? summer.tiltDeg : null,

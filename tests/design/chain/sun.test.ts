@@ -109,3 +109,27 @@ describe("laws", () => {
     );
   });
 });
+
+describe("what stands round the panel", () => {
+  const around = (elevationDeg: number) =>
+    sun(changed({ place: { horizon: given([{ azimuthDeg: 0, elevationDeg }]) } }));
+
+  it("takes nothing where nothing stands", () => {
+    const open = sun(changed({ place: { horizon: given([]) } }));
+    expect(open.shadeFracByMonth).toEqual(Array(12).fill(0));
+    expect(open.diffuseShadeFrac).toBe(0);
+  });
+
+  it("takes from the sky what a ring hides of it: sine squared of its height on level ground, more on a steep panel", () => {
+    // An evenly bright sky above a ring at h lights level ground with cos^2 h of itself: sin^2 20 deg = 0.117 is lost.
+    expect(around(20).diffuseShadeFrac).toBeGreaterThan(0.117);
+    expect(around(20).diffuseShadeFrac).toBeLessThan(0.5);
+  });
+
+  it("takes more the higher it is, most when the sun is lowest", () => {
+    const [low, high] = [around(10), around(20)];
+    for (let month = 0; month < 12; month++)
+      expect(high.shadeFracByMonth[month]).toBeGreaterThanOrEqual(low.shadeFracByMonth[month]! - 1e-9);
+    expect(high.shadeFracByMonth[11]).toBeGreaterThan(high.shadeFracByMonth[5]!);
+  });
+});
