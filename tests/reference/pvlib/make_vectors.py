@@ -113,8 +113,8 @@ def cell_temperature():
                          sandiaModuleTempC=num(pvlib.temperature.sapm_module(poa, temp, wind, p["a"], p["b"])),
                          sandiaCellTempC=cell, faimanTempC=num(pvlib.temperature.faiman(poa, temp, wind)),
                          rossTempC=num(pvlib.temperature.ross(poa, temp, noct=noct)),
-                         powerW=num(pvlib.pvsystem.pvwatts_dc(poa, cell, rated, gamma))))
-    write("cell-temperature", "temperature.sapm_module, sapm_cell, faiman, ross; pvsystem.pvwatts_dc", rows)
+                         powerW=num(rated * poa / 1000 * (1 + gamma * (cell - 25)))))
+    write("cell-temperature", "temperature.sapm_module, sapm_cell, faiman, ross; power from the printed equation P0 G/1000 (1 + gamma (Tc - 25))", rows)
 
 
 def clear_sky():
