@@ -4,10 +4,11 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readEpw, readPowerClimatology, readTmy3 } from "../core/climate/index.ts";
-import { bearingAndDistance, coordinatesText } from "../core/place/index.ts";
+import { bearingAndDistance } from "../core/place/index.ts";
 import type { OwnSun, Site } from "../design/index.ts";
 import { looksLikeFigures, readMonthlyFigures, type SunReading } from "../interview/index.ts";
 import type { Fetched } from "./fetch-power.ts";
+import { spotText } from "./spot.ts";
 
 const wouldDo = "Type none, twelve figures from January, the name of an EPW, TMY3 or POWER file, or fetch.";
 /** A typical year of hours is about two megabytes. */
@@ -33,7 +34,7 @@ export function readSun(text: string, site: Site | null, isAgreed: boolean): Sun
 
 const consent = (site: Site): SunReading => ({
   kind: "consent",
-  says: `This sends ${coordinatesText({ latitudeDeg: round(site.latitudeDeg), longitudeDeg: round(site.longitudeDeg) })} to NASA's open POWER service on the internet, nothing else, and may take 20 seconds. Send it?`,
+  says: `This sends ${spotText({ latitudeDeg: round(site.latitudeDeg), longitudeDeg: round(site.longitudeDeg) })} to NASA's open POWER service on the internet, nothing else, and may take 20 seconds. Send it?`,
 });
 const round = (deg: number): number => Math.round(deg * 100) / 100;
 

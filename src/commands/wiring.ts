@@ -9,7 +9,6 @@ import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import {
   bearingAndDistance,
-  coordinatesText,
   countryName,
   type FoundPlace,
   findPlaces,
@@ -23,6 +22,7 @@ import { type Design, designOf, type Site, type World } from "../design/index.ts
 import type { Interview, PlaceMatch, PlaceReading, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 import { readSun } from "./read-sun.ts";
+import { type Spot, spotText } from "./spot.ts";
 
 /** Beside the bundle, or in the source tree while it is run from there. */
 function dataBytes(field: string, file: string): Uint8Array {
@@ -82,11 +82,6 @@ function siteFacts(site: Site): SiteFacts | null {
 const nameOf = (place: { name: string; region: string; countryCode: string }) =>
   [place.name, place.region, countryName(place.countryCode)].filter((part) => part !== "").join(", ");
 
-interface Spot {
-  readonly latitudeDeg: number;
-  readonly longitudeDeg: number;
-}
-
 /** Numbers a slip away from those typed: a minus sign lost or gained, the two changed over. */
 const slipsOf = ({ latitudeDeg, longitudeDeg }: Spot): readonly Spot[] =>
   [
@@ -107,7 +102,7 @@ function guessFor(spot: Spot): string {
     if (world.climateAt({ ...slip, elevationM: null }).kind === "refused") continue;
     const nearest = nearestPlace({ index: places(), ...slip });
     if (nearest.distanceKm > guessReachKm) continue;
-    return `Did you mean ${coordinatesText(slip)}, near ${nameOf(nearest.place)}?`;
+    return `Did you mean ${spotText(slip)}, near ${nameOf(nearest.place)}?`;
   }
   return "Check the order (latitude first) and the signs: south and west are negative.";
 }
@@ -122,7 +117,7 @@ function readPlace(text: string, near: Site | null): PlaceReading {
   if (read.kind === "coordinates") {
     const { latitudeDeg, longitudeDeg } = read;
     const climate = world.climateAt({ latitudeDeg, longitudeDeg, elevationM: null });
-    const spot = coordinatesText({ latitudeDeg, longitudeDeg });
+    const spot = spotText({ latitudeDeg, longitudeDeg });
     // On ice and beyond the grids the builder's own figures can still do; the sea is more likely a slip.
     if (climate.kind === "refused" && climate.why === "at-sea")
       return {
@@ -181,7 +176,7 @@ function labelled(found: readonly FoundPlace[], near: Site | null): readonly Pla
   return found.map((place, i) => {
     const { latitudeDeg, longitudeDeg } = place;
     const isAlone = names.filter((name) => name === names[i]).length === 1;
-    const name = isAlone ? names[i]! : `${names[i]} (${coordinatesText({ latitudeDeg, longitudeDeg })})`;
+    const name = isAlone ? names[i]! : `${names[i]} (${spotText({ latitudeDeg, longitudeDeg })})`;
     const { countryCode, elevationM = null } = place;
     const away = found.length > 1 && near !== null ? `, ${kmBetween(near, place)} km away` : "";
     return {

@@ -54,7 +54,7 @@ describe("sun figures of one's own", () => {
   test("are fetched only after a yes", async () => {
     const { base, asked } = await service();
     const refused = await talk(freshHome(), ["fetch", "no"], { MASTWRIGHT_POWER_URL: base });
-    expect(refused.out).toContain("This sends 52.30000, -3.51000 to NASA's open POWER service");
+    expect(refused.out).toContain("This sends 52.3, -3.51 to NASA's open POWER service");
     expect(asked()).toBe(0);
 
     const home = freshHome();
