@@ -145,7 +145,9 @@ export const tellings: readonly Telling<Design>[] = [
   {
     id: "cost",
     label: "Cost of parts",
-    figure: (design) => (design.money.highTotal > 0 ? design.money.highTotal : null),
+    // Without a battery it would be the price of something else.
+    figure: (design) =>
+      design.battery !== null && design.money.highTotal > 0 ? design.money.highTotal : null,
     step: 25,
     say: (design) => {
       const { lowTotal, highTotal, currency } = design.money;

@@ -46,9 +46,10 @@ function openParagraphs({ brief, withheld }: Design): Document {
     ...(openTopics.length === 0
       ? []
       : [`Not finished: questions are open in ${openTopics.join(", ")}. What rests on them is provisional.`]),
-    ...(withheld.length === 0
-      ? []
-      : [`Not worked: ${withheld.map(({ stage }) => stage).join(", ")}. ${withheld[0]!.because}`]),
+    ...[...new Set(withheld.map(({ because }) => because))].map((reason) => {
+      const stages = withheld.filter(({ because }) => because === reason).map(({ stage }) => stage);
+      return `Not worked, because ${reason}: ${stages.join(", ")}.`;
+    }),
   ];
   return texts.map(paragraph);
 }

@@ -115,7 +115,7 @@ function mountRows({ mounting }: Design): readonly Row[] {
   return rows;
 }
 
-const costRow = ({ money }: Design): Row => [
-  "Cost of parts",
+const costRow = ({ money, battery }: Design): Row => [
+  battery === null ? "Cost of parts, without battery and panels" : "Cost of parts",
   `About ${rough(money.lowTotal)} to ${rough(money.highTotal)} ${money.currency}, ${figure(money.contingencyFrac * 100)} % for odds and ends included (typical prices, from memory).`,
 ];
