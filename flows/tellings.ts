@@ -1,10 +1,9 @@
 /**
  * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
  */
-import { formatNumber } from "../src/core/units/index.ts";
+import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
 import type { Design, StageName } from "../src/design/design.ts";
 import type { Telling } from "../src/interview/define.ts";
-import { monthNames } from "./month-names.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
 const percent = (frac: number) => `${n(frac * 100)} %`;
@@ -18,7 +17,7 @@ const soFar = (design: Design, stage: StageName) => (design.provisional.includes
 const darkest = (design: Design) => {
   const poa = there(design.sun).poaDailyKWhPerM2ByMonth;
   const month = there(design.sun).designMonth;
-  return { month: monthNames[month]!, kWhPerM2: poa[month]! };
+  return { month: MONTH_NAMES[month]!, kWhPerM2: poa[month]! };
 };
 
 const bankText = (design: Design) => {

@@ -2,24 +2,9 @@
 
 import { type IrradiationCheck, type IrradiationUnit, monthlyIrradiation } from "../core/climate/index.ts";
 import { ghiFromTilted } from "../core/sun/index.ts";
-import { formatNumber } from "../core/units/index.ts";
+import { formatNumber, MONTH_NAMES } from "../core/units/index.ts";
 import type { Site } from "../design/brief.ts";
 import type { SunReading } from "./conversation.ts";
-
-const monthNames = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
 
 /** Reflectance of the ground before a tilted panel: grass. Common practice, no source. */
 const albedo = 0.2;
@@ -73,7 +58,7 @@ export function readMonthlyFigures(text: string, site: Site): SunReading {
   if (level.kind === "refused")
     return {
       kind: "refused",
-      says: `${monthNames[level.month]}: a panel at ${tiltDeg} deg cannot get ${number(level.gotKWhPerM2)} kWh/m2 a day there; at most ${number(level.limitKWhPerM2)}.`,
+      says: `${MONTH_NAMES[level.month]}: a panel at ${tiltDeg} deg cannot get ${number(level.gotKWhPerM2)} kWh/m2 a day there; at most ${number(level.limitKWhPerM2)}.`,
     };
   return figures(level.ghiDailyKWhPerM2ByMonth, `figures for a tilt of ${tiltDeg} deg typed by the builder`);
 }
@@ -93,11 +78,11 @@ export function checkText(check: IrradiationCheck, unit: IrradiationUnit): strin
     case "wrong-count":
       return `Twelve figures are needed, January first; ${check.got} were typed.`;
     case "not-a-number":
-      return `${monthNames[check.month]} is no number.`;
+      return `${MONTH_NAMES[check.month]} is no number.`;
     case "negative":
-      return `${monthNames[check.month]} is ${number(check.got)}; the sun never takes light away.`;
+      return `${MONTH_NAMES[check.month]} is ${number(check.got)}; the sun never takes light away.`;
     case "above-extraterrestrial":
-      return `${monthNames[check.month]}: ${number(check.gotKWhPerM2)} kWh/m2 a day is more than arrives outside the air there (${number(check.limitKWhPerM2)}). Are they in ${unit === "MJ/m2 a day" ? "another unit" : "MJ, or sums of a month"}? Type the unit behind them.`;
+      return `${MONTH_NAMES[check.month]}: ${number(check.gotKWhPerM2)} kWh/m2 a day is more than arrives outside the air there (${number(check.limitKWhPerM2)}). Are they in ${unit === "MJ/m2 a day" ? "another unit" : "MJ, or sums of a month"}? Type the unit behind them.`;
     case "looks-like-monthly-sums":
     case "looks-like-MJ":
     case "looks-like-daily-kWh":

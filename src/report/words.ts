@@ -1,17 +1,6 @@
-export const monthShort = [
-  "Jan",
-  "Feb",
-  "Mar",
-  "Apr",
-  "May",
-  "Jun",
-  "Jul",
-  "Aug",
-  "Sep",
-  "Oct",
-  "Nov",
-  "Dec",
-] as const;
+import { MONTH_NAMES } from "../core/units/index.ts";
+
+export const monthShort = MONTH_NAMES.map((name) => name.slice(0, 3));
 
 /** Begins with a capital and ends with a full stop. */
 export function sentence(words: string): string {

@@ -1,4 +1,5 @@
 /** Numbers inside sentences: plain, rounded, without a unit table. */
+import { MONTH_NAMES } from "../../core/units/index.ts";
 
 /** Rounded to so many places, trailing zeros dropped: 10, 6.5, 0.25. */
 export function fixed(value: number, places: number): string {
@@ -11,23 +12,8 @@ export function plain(value: number): string {
   return fixed(value, 3);
 }
 
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
-
 export function monthName(month: number): string {
-  return MONTHS[month]!;
+  return MONTH_NAMES[month]!;
 }
 
 /** Months in words, runs drawn together, also over the turn of the year: "November to January", "March and July". */

@@ -1,5 +1,5 @@
-/** As they are said; index 0 is January. */
-export const monthNames = [
+/** Months as they are said in text; index 0 is January, as in every list by month. */
+export const MONTH_NAMES = [
   "January",
   "February",
   "March",
