@@ -18,6 +18,7 @@ import {
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
+import { SOILING_FRAC, TWILIGHT_MARGIN_H } from "../src/design/stand-ins.ts";
 import type { Walked } from "../src/interview/conversation.ts";
 import type { KnownAfter, Topic } from "../src/interview/define.ts";
 import { monthIds } from "./hours.ts";
@@ -88,7 +89,6 @@ const as = <T, U>(given: Given<T>, change: (value: T) => U): Given<U> => {
 const inHundredths = (given: Given<number>) => as(given, (percent) => percent / 100);
 const zero: Given<number> = { value: 0, origin: "estimate", isAnswered: true };
 
-const soilingPercent = { washed: 3, some: 5, dusty: 15 } as const;
 const always = { kind: "always" } as const;
 
 function scenesOf(read: Read): readonly Scene[] {
@@ -111,7 +111,7 @@ function scenesOf(read: Read): readonly Scene[] {
 function cameraSchedule(read: Read): Device["schedule"] {
   switch (read("hours.when").value) {
     case "daylight":
-      return { kind: "daylight", marginH: 0.5 };
+      return { kind: "daylight", marginH: TWILIGHT_MARGIN_H };
     case "clock":
       return { kind: "clock", ...read("hours.clock").value };
     default:
@@ -271,7 +271,7 @@ export function briefFromAnswers(
       ownSun: read("place.sun"),
       trustedSun: read("place.trust"),
       horizon: read("place.shade"),
-      soilingFrac: as(read("place.dirt"), (dirt) => soilingPercent[dirt] / 100),
+      soilingFrac: as(read("place.dirt"), (dirt) => SOILING_FRAC[dirt]),
       snowWeeks: hasSnow ? read("place.snow") : zero,
     },
     view: {

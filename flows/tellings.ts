@@ -89,7 +89,7 @@ export const tellings: readonly Telling<Design>[] = [
       design.view.scenes
         .map(
           (scene) =>
-            `${scene.name}: a lens of ${scene.focalLengthMm} mm and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM)} points a metre (wanted ${n(scene.wantedPxPerM)}).`,
+            `${scene.name}: a lens of ${scene.focalLengthMm} mm and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM, 3)} points a metre (wanted ${n(scene.wantedPxPerM, 3)}).`,
         )
         .join(" "),
     short: (design) =>

@@ -56,3 +56,13 @@ export function mustChooseSun(
   });
   return agreement === "choose";
 }
+
+/**
+ * Light that dirt takes from a panel, by how dirty the place is.
+ *
+ * @source common practice, no source: 2 to 5 % where rain washes, 10 to 20 % in dry and dusty places
+ */
+export const SOILING_FRAC = { washed: 0.03, some: 0.05, dusty: 0.15 } as const;
+
+/** Before sunrise and after sunset a camera that runs from dawn to dusk still sees. @source common practice, no source */
+export const TWILIGHT_MARGIN_H = 0.5;
