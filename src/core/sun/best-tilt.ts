@@ -1,31 +1,12 @@
-import { clamp, indexOfMin, within } from "../numerics/index.ts";
-import { type LevelSun, levelMonths, planeMonths } from "./monthly-poa.ts";
-import { openSky } from "./open-sky.ts";
+import { clamp } from "../numerics/index.ts";
+import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
 import { flattestBestDeg } from "./tilt-search.ts";
-
-/**
- * A month with less than this on the level is dark: no practical array lives on it, the bank has to bridge
- * it.
- */
-export const DARK_MONTH_GHI_KWH_PER_M2 = 0.1;
-
-/** One fixed tilt, facing the equator, judged by its worst month. */
-export interface TiltResult {
-  readonly tiltDeg: number;
-  readonly azimuthDeg: number;
-  readonly poaDailyKWhPerM2ByMonth: readonly number[];
-  /**
-   * Month (0 = January) with the least irradiation for its demand, dark months and months without demand left
-   * out.
-   */
-  readonly worstMonth: number;
-  /** Irradiation over demand in that month, kWh/m2 per Wh. */
-  readonly worstRatioKWhPerM2PerWh: number;
-}
 
 export interface BestTilt extends TiltResult {
   /** The common rule tilt = latitude (held within the same bounds), for comparison. */
   readonly latitudeTilt: TiltResult;
+  /** What that rule loses in its worst month against the best tilt in its own, 0 to 1. */
+  readonly latitudeLossFrac: number;
   /** Months (0 = January) left out because they are dark. */
   readonly darkMonths: readonly number[];
 }
@@ -42,56 +23,26 @@ export interface BestTilt extends TiltResult {
  * @source the design-month rule of IEEE 1562 (from memory) over a sweep of tilts by monthlyPoa; leaving dark
  *         months out is our own choice
  */
-export function bestTilt(
-  site: LevelSun & {
-    readonly dailyWhByMonth: readonly number[];
-    readonly minTiltDeg?: number;
-    readonly maxTiltDeg?: number;
-  },
-): BestTilt {
-  const minTiltDeg = Math.ceil(within("minTiltDeg", site.minTiltDeg ?? 10, 0, 90));
-  const maxTiltDeg = Math.floor(within("maxTiltDeg", site.maxTiltDeg ?? 80, minTiltDeg, 90));
-  within("months of dailyWhByMonth", site.dailyWhByMonth.length, 12, 12);
-  for (const dailyWh of site.dailyWhByMonth) within("dailyWh", dailyWh, 0, 1e7);
-  const wanted = [...site.dailyWhByMonth.keys()].filter((month) => site.dailyWhByMonth[month]! > 0);
-  within("months with demand", wanted.length, 1, 12);
-  const lit = wanted.filter((month) => site.ghiDailyKWhPerM2ByMonth[month]! >= DARK_MONTH_GHI_KWH_PER_M2);
-  const judged = lit.length > 0 ? lit : wanted;
+export function bestTilt(site: PlaneWish): BestTilt {
+  return bestTiltOf(planeJudge(site), Math.abs(site.latitudeDeg));
+}
 
-  const levels = levelMonths(site);
-  const sky = openSky(levels, site);
-  const known = new Map<number, TiltResult>();
-  const at = (tiltDeg: number): TiltResult => {
-    const before = known.get(tiltDeg);
-    if (before !== undefined) return before;
-    const azimuthDeg = site.latitudeDeg < 0 ? 0 : 180;
-    const poaDailyKWhPerM2ByMonth = planeMonths({
-      levels,
-      sky,
-      plane: { tiltDeg, azimuthDeg },
-      albedoByMonth: site.albedoByMonth,
-    }).map((month) => month.poaDailyKWhPerM2);
-    const ratios = judged.map((month) => poaDailyKWhPerM2ByMonth[month]! / site.dailyWhByMonth[month]!);
-    const worst = indexOfMin(ratios);
-    const result = {
-      tiltDeg,
-      azimuthDeg,
-      poaDailyKWhPerM2ByMonth,
-      worstMonth: judged[worst]!,
-      worstRatioKWhPerM2PerWh: ratios[worst]!,
-    };
-    known.set(tiltDeg, result);
-    return result;
-  };
+export function bestTiltOf(judge: PlaneJudge, latitudeRuleDeg: number): BestTilt {
+  const { minTiltDeg, maxTiltDeg, equatorDeg, darkMonths } = judge;
+  const at = (tiltDeg: number): TiltResult => judge.at({ tiltDeg, azimuthDeg: equatorDeg });
+  const best = at(
+    flattestBestDeg({
+      minDeg: minTiltDeg,
+      maxDeg: maxTiltDeg,
+      worth: (tiltDeg) => at(tiltDeg).worstRatioKWhPerM2PerWh,
+    }),
+  );
+  const latitudeTilt = at(Math.round(clamp(latitudeRuleDeg, minTiltDeg, maxTiltDeg)));
+  return { ...best, latitudeTilt, latitudeLossFrac: shortfallFrac(latitudeTilt, best), darkMonths };
+}
 
-  const bestDeg = flattestBestDeg({
-    minDeg: minTiltDeg,
-    maxDeg: maxTiltDeg,
-    worth: (tiltDeg) => at(tiltDeg).worstRatioKWhPerM2PerWh,
-  });
-  return {
-    ...at(bestDeg),
-    latitudeTilt: at(Math.round(clamp(Math.abs(site.latitudeDeg), minTiltDeg, maxTiltDeg))),
-    darkMonths: wanted.filter((month) => !judged.includes(month) || lit.length === 0),
-  };
+/** What one plane's worst month lacks of another's; 0 where it lacks nothing. */
+export function shortfallFrac(one: TiltResult, other: TiltResult): number {
+  const otherRatio = other.worstRatioKWhPerM2PerWh;
+  return otherRatio > 0 ? Math.max(0, 1 - one.worstRatioKWhPerM2PerWh / otherRatio) : 0;
 }

@@ -1,5 +1,6 @@
 export { beamTiltRatio, type Plane, skyViewFrac } from "./beam.ts";
-export { type BestTilt, bestTilt, DARK_MONTH_GHI_KWH_PER_M2, type TiltResult } from "./best-tilt.ts";
+export { type BestPlane, bestPlane } from "./best-plane.ts";
+export { type BestTilt, bestTilt } from "./best-tilt.ts";
 export {
   faimanModuleTempC,
   type ModuleMount,
@@ -31,6 +32,15 @@ export {
 } from "./diffuse.ts";
 export { type GhiFromTilted, ghiFromTilted } from "./ghi-from-tilted.ts";
 export {
+  ashraeIncidenceRatio,
+  type EffectiveIncidence,
+  effectiveIncidenceDeg,
+  type GlassView,
+  glassIncidenceRatio,
+  glassView,
+  irradianceThroughGlassWPerM2,
+} from "./glass.ts";
+export {
   type HorizonPoint,
   type HorizonProfile,
   horizonFrom,
@@ -48,6 +58,7 @@ export {
   type SplitIrradiance,
   splitIrradiance,
 } from "./irradiance.ts";
+export { DARK_MONTH_GHI_KWH_PER_M2, type PlaneWish, type TiltResult } from "./judged-plane.ts";
 export { type LevelSun, type MonthlyPoa, monthlyPoa } from "./monthly-poa.ts";
 export type { Surroundings } from "./open-sky.ts";
 export {
@@ -63,5 +74,9 @@ export {
   readHorizon,
   type UnderstoodObstacle,
 } from "./read-horizon.ts";
+export { hayDaviesPoa, hdkrPoa, perezPoa, type SkyLight, type SkyPlaneIrradiance } from "./sky-models.ts";
 export { type SunTimes, sunTimes } from "./sun-times.ts";
 export { MEAN_DAY_BY_MONTH, type MeanDay, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
+export { type SeasonTilt, type TiltPair, tiltPair } from "./tilt-pair.ts";
+export { type ClearSky, turbidClearSky } from "./turbid-sky.ts";
+export { huldModulePowerW, moduleCurrentRatio, type SiliconFit, weakLightRatio } from "./weak-light.ts";

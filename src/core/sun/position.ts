@@ -24,7 +24,7 @@ export interface SunPosition {
 }
 
 /** Air of the standard atmosphere by height: the refraction needs no better. */
-function standardPressurePa(elevationM: number): number {
+export function standardPressurePa(elevationM: number): number {
   return 101_325 * (1 - 2.25577e-5 * elevationM) ** 5.25588;
 }
 

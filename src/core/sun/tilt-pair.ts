@@ -1,0 +1,117 @@
+import { type BestTilt, bestTiltOf } from "./best-tilt.ts";
+import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
+
+/** A tilt and the months in which the plane stands at it. */
+export interface SeasonTilt {
+  readonly tiltDeg: number;
+  /** Months in a row, the first first; 0 = January. */
+  readonly months: readonly number[];
+}
+
+/** A plane facing the equator that is tilted anew twice a year. `poaDailyKWhPerM2ByMonth` is as it then stands. */
+export interface TiltPair extends Omit<TiltResult, "tiltDeg"> {
+  /** The steeper. */
+  readonly winter: SeasonTilt;
+  readonly summer: SeasonTilt;
+  /** The best single tilt, and what the latitude rule loses against it. */
+  readonly oneTilt: BestTilt;
+  /** What the single tilt loses in its worst month against the pair in its own, 0 to 1. */
+  readonly oneTiltLossFrac: number;
+}
+
+/** A season shorter than this is not worth two climbs. */
+const LEAST_MONTHS = 3;
+
+/**
+ * Two tilts toward the equator and the months of each, so that the worst month is best; of equals the one whose next
+ * worse month is best, and so on, then seasons of equal length.
+ *
+ * @returns whole degrees of tilt; each season at least 3 months
+ * @accuracy beyond 60 deg of latitude the tilts are chosen by every fifth day: within 1 deg
+ * @throws RangeFault as bestTilt
+ * @source the rule of bestTilt applied to each season (our own); two settings a year as common practice has it, no
+ *         source
+ */
+export function tiltPair(site: PlaneWish): TiltPair {
+  const judge = planeJudge(site);
+  const oneTilt = bestTiltOf(judge, Math.abs(site.latitudeDeg));
+  const [one, other] = bestSeasons(judge);
+  const [summer, winter] = one.tiltDeg <= other.tiltDeg ? [one, other] : [other, one];
+  const [atSummer, atWinter] = [summer, winter].map(({ tiltDeg }) =>
+    judge.at({ tiltDeg, azimuthDeg: judge.equatorDeg }),
+  ) as [TiltResult, TiltResult];
+  const poaDailyKWhPerM2ByMonth = atWinter.poaDailyKWhPerM2ByMonth.map((poa, month) =>
+    summer.months.includes(month) ? atSummer.poaDailyKWhPerM2ByMonth[month]! : poa,
+  );
+  const ratioOf = (month: number) => poaDailyKWhPerM2ByMonth[month]! / site.dailyWhByMonth[month]!;
+  const worstMonth = judge.judgedMonths.reduce((worst, month) =>
+    ratioOf(month) < ratioOf(worst) ? month : worst,
+  );
+  const worstRatioKWhPerM2PerWh = ratioOf(worstMonth);
+  return {
+    winter,
+    summer,
+    azimuthDeg: judge.equatorDeg,
+    poaDailyKWhPerM2ByMonth,
+    worstMonth,
+    worstRatioKWhPerM2PerWh,
+    oneTilt,
+    oneTiltLossFrac:
+      worstRatioKWhPerM2PerWh > 0
+        ? Math.max(0, 1 - oneTilt.worstRatioKWhPerM2PerWh / worstRatioKWhPerM2PerWh)
+        : 0,
+  };
+}
+
+function bestSeasons(judge: PlaneJudge): readonly [SeasonTilt, SeasonTilt] {
+  const { minTiltDeg, maxTiltDeg, judgedMonths, equatorDeg } = judge;
+  const ratiosByTilt = Array.from({ length: maxTiltDeg - minTiltDeg + 1 }, (_, i) =>
+    judge.roughRatios({ tiltDeg: minTiltDeg + i, azimuthDeg: equatorDeg }),
+  );
+  /** The flattest tilt, counted from the least, whose worst month of a season is best; any for a season of none. */
+  const bestFor = (season: readonly number[]): number => {
+    let best = 0;
+    let bestWorth = -1;
+    ratiosByTilt.forEach((ratios, i) => {
+      let worth = Number.POSITIVE_INFINITY;
+      for (const k of season) worth = Math.min(worth, ratios[k]!);
+      if (worth > bestWorth * (1 + 1e-9)) [best, bestWorth] = [i, worth];
+    });
+    return best;
+  };
+
+  let found: readonly [SeasonTilt, SeasonTilt] | null = null;
+  let foundRatios: readonly number[] = [];
+  // from equal seasons to unequal, so that of equals the first stays
+  for (let length = 6; length >= LEAST_MONTHS; length -= 1) {
+    for (let first = 0; first < (length === 6 ? 6 : 12); first += 1) {
+      const one = monthsFrom(first, length);
+      const other = monthsFrom(first + length, 12 - length);
+      const oneKeys = [...judgedMonths.keys()].filter((k) => one.includes(judgedMonths[k]!));
+      const otherKeys = [...judgedMonths.keys()].filter((k) => !one.includes(judgedMonths[k]!));
+      // a season without demand keeps the tilt of the other: nobody need climb for it
+      const oneBest = bestFor(oneKeys.length > 0 ? oneKeys : otherKeys);
+      const otherBest = bestFor(otherKeys.length > 0 ? otherKeys : oneKeys);
+      const ratios = judgedMonths
+        .map((_, k) => ratiosByTilt[oneKeys.includes(k) ? oneBest : otherBest]![k]!)
+        .sort((a, b) => a - b);
+      if (found !== null && !isBetter(ratios, foundRatios)) continue;
+      foundRatios = ratios;
+      found = [
+        { tiltDeg: minTiltDeg + oneBest, months: one },
+        { tiltDeg: minTiltDeg + otherBest, months: other },
+      ];
+    }
+  }
+  return found!;
+}
+
+function monthsFrom(first: number, length: number): readonly number[] {
+  return Array.from({ length }, (_, i) => (first + i) % 12);
+}
+
+/** Whether the first difference between two rising rows is in favour of the one. */
+function isBetter(one: readonly number[], other: readonly number[]): boolean {
+  const at = one.findIndex((ratio, i) => Math.abs(ratio - other[i]!) > 1e-9 * other[i]!);
+  return at >= 0 && one[at]! > other[at]!;
+}
