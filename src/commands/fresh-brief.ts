@@ -1,3 +1,4 @@
+import { currencyOf } from "../core/place/index.ts";
 import type { Units } from "../interview/conversation.ts";
 import { asciiText } from "../plain/index.ts";
 import { type BriefFile, type BriefStore, idOf, schemaVersion } from "../store/index.ts";
@@ -36,26 +37,6 @@ export function readUnits(text: string): Units | null {
   return name === "metric" || name === "us" ? name : null;
 }
 
-/** What a locale's own currency commonly is: only a suggestion, from memory of ISO 4217. */
-const currencyByRegion: Readonly<Record<string, string>> = {
-  US: "USD",
-  GB: "GBP",
-  CA: "CAD",
-  AU: "AUD",
-  NZ: "NZD",
-  CH: "CHF",
-  NO: "NOK",
-  SE: "SEK",
-  DK: "DKK",
-  PL: "PLN",
-  JP: "JPY",
-  IN: "INR",
-  BR: "BRL",
-  MX: "MXN",
-  ZA: "ZAR",
-};
-const euroRegions = new Set("AT BE CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK".split(" "));
-
 /** Where feet and pounds are what one thinks in: Unicode CLDR, supplemental data on measurement systems, from memory. */
 const feetRegions = new Set(["US", "LR", "MM"]);
 
@@ -63,9 +44,9 @@ const feetRegions = new Set(["US", "LR", "MM"]);
 const regionOf = (locale: string): string =>
   /^[a-z]{2,3}(?:[_-][A-Z][a-z]{3})?[_-]([A-Z]{2})(?![A-Za-z])/.exec(locale)?.[1] ?? "";
 
+/** What a locale's own currency commonly is: only a suggestion. */
 export function suggestedCurrency(locale: string): string {
-  const region = regionOf(locale);
-  return euroRegions.has(region) ? "EUR" : (currencyByRegion[region] ?? "USD");
+  return currencyOf(regionOf(locale)) ?? "USD";
 }
 
 export const suggestedUnits = (locale: string): Units =>

@@ -7,22 +7,12 @@ import { fileURLToPath } from "node:url";
 import { brotliDecompressSync } from "node:zlib";
 import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
-import {
-  bearingAndDistance,
-  countryName,
-  type FoundPlace,
-  findPlaces,
-  nearestPlace,
-  openPlaces,
-  type PlaceIndex,
-  readCoordinates,
-  timeZoneAt,
-} from "../core/place/index.ts";
+import { openPlaces, type PlaceIndex, timeZoneAt } from "../core/place/index.ts";
 import { type Design, designOf, type Site, type World } from "../design/index.ts";
-import type { Interview, PlaceMatch, PlaceReading, Walked } from "../interview/conversation.ts";
+import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
+import { type Atlas, readPlace, suggestedPlaces as suggestedFrom } from "./read-place.ts";
 import { readSun } from "./read-sun.ts";
-import { type Spot, spotText } from "./spot.ts";
 
 /** Beside the bundle, or in the source tree while it is run from there. */
 function dataBytes(field: string, file: string): Uint8Array {
@@ -79,122 +69,16 @@ function siteFacts(site: Site): SiteFacts | null {
   };
 }
 
-const nameOf = (place: { name: string; region: string; countryCode: string }) =>
-  [place.name, place.region, countryName(place.countryCode)].filter((part) => part !== "").join(", ");
+const atlas: Atlas = {
+  places,
+  noSunAt: (spot) => {
+    const climate = world.climateAt({ ...spot, elevationM: null });
+    return climate.kind === "refused" ? climate.why : null;
+  },
+};
 
-/** Numbers a slip away from those typed: a minus sign lost or gained, the two changed over. */
-const slipsOf = ({ latitudeDeg, longitudeDeg }: Spot): readonly Spot[] =>
-  [
-    { latitudeDeg, longitudeDeg: -longitudeDeg },
-    { latitudeDeg: -latitudeDeg, longitudeDeg },
-    { latitudeDeg: -latitudeDeg, longitudeDeg: -longitudeDeg },
-    { latitudeDeg: longitudeDeg, longitudeDeg: latitudeDeg },
-    { latitudeDeg: longitudeDeg, longitudeDeg: -latitudeDeg },
-    { latitudeDeg: -longitudeDeg, longitudeDeg: latitudeDeg },
-  ].filter((spot) => Math.abs(spot.latitudeDeg) <= 90);
-
-/** People live within this distance of most posts: farther, a guess would only confuse. */
-const guessReachKm = 30;
-
-/** A sentence on what the numbers may have been meant to be, where a slip of them lies on land near people. */
-function guessFor(spot: Spot): string {
-  for (const slip of slipsOf(spot)) {
-    if (world.climateAt({ ...slip, elevationM: null }).kind === "refused") continue;
-    const nearest = nearestPlace({ index: places(), ...slip });
-    if (nearest.distanceKm > guessReachKm) continue;
-    return `Did you mean ${spotText(slip)}, near ${nameOf(nearest.place)}?`;
-  }
-  return "Check the order (latitude first) and the signs: south and west are negative.";
-}
-
-function readPlace(text: string, near: Site | null): PlaceReading {
-  const read = readCoordinates(text);
-  if (read.kind === "bad-coordinates")
-    return {
-      kind: "refused",
-      says: `${read.got} cannot be a ${read.why.startsWith("lat") ? "latitude, which lies between -90 and 90" : "longitude, which lies between -180 and 180"}. Example: 52.30, -3.51`,
-    };
-  if (read.kind === "coordinates") {
-    const { latitudeDeg, longitudeDeg } = read;
-    const climate = world.climateAt({ latitudeDeg, longitudeDeg, elevationM: null });
-    const spot = spotText({ latitudeDeg, longitudeDeg });
-    // On ice and beyond the grids the builder's own figures can still do; the sea is more likely a slip.
-    if (climate.kind === "refused" && climate.why === "at-sea")
-      return {
-        kind: "refused",
-        says: `${spot} lies at sea as far as the maps here know. ${guessFor({ latitudeDeg, longitudeDeg })}`,
-      };
-    const nearest = nearestPlace({ index: places(), latitudeDeg, longitudeDeg }).place;
-    const site: Site = {
-      label: `${spot} (near ${nameOf(nearest)})`,
-      latitudeDeg,
-      longitudeDeg,
-      elevationM: null,
-      countryCode: nearest.countryCode,
-    };
-    return { kind: "sites", matches: [{ label: site.label, site }] };
-  }
-  const found = findPlaces({ index: places(), text, ...(near === null ? {} : { near }), atMost: 8 });
-  if (found.length === 0)
-    return {
-      kind: "refused",
-      says: `No place called ${text.trim()} is known here. Type a larger town nearby, or latitude and longitude such as 52.30, -3.51`,
-    };
-  // A place that only bears the name as a second one steps back behind those called so.
-  const own = found.filter((place) => place.match === "exact" && isCalled(place.name, text));
-  const exact = own.length > 0 ? own : found.filter((place) => place.match === "exact");
-  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found, near) };
-}
-
-/** From this letter on names are suggested. */
-const leastLetters = 3;
-
-/**
- * Names that a place being typed may become, the likeliest first, each in words that `readPlace` understands; none for
- * coordinates. An empty text finds nothing, but opens what is read from.
- *
- * @param atMost  1 to 10
- */
-export function suggestedPlaces(text: string, atMost: number): readonly string[] {
-  const index = places();
-  const letters = text.match(/\p{L}/gu) ?? [];
-  if (letters.length < leastLetters || readCoordinates(text).kind !== "not-coordinates") return [];
-  // Namesakes in one region are one suggestion: which of them is meant is asked afterwards.
-  const found = findPlaces({ index, text, atMost: 10 * atMost, isForgiving: false });
-  return [...new Set(found.map(nameOf))].slice(0, atMost);
-}
-
-const isCalled = (name: string, text: string): boolean =>
-  name.localeCompare(text.split(",")[0]!.trim(), "en", { sensitivity: "base" }) === 0;
-
-/**
- * Namesakes in one region get their coordinates, so that they can be told apart; several of them also say how far they
- * are from the place answered before.
- */
-function labelled(found: readonly FoundPlace[], near: Site | null): readonly PlaceMatch[] {
-  const names = found.map(nameOf);
-  return found.map((place, i) => {
-    const { latitudeDeg, longitudeDeg } = place;
-    const isAlone = names.filter((name) => name === names[i]).length === 1;
-    const name = isAlone ? names[i]! : `${names[i]} (${spotText({ latitudeDeg, longitudeDeg })})`;
-    const { countryCode, elevationM = null } = place;
-    const away = found.length > 1 && near !== null ? `, ${kmBetween(near, place)} km away` : "";
-    return {
-      label: `${name}${away}`,
-      site: { label: name, latitudeDeg, longitudeDeg, elevationM, countryCode },
-    };
-  });
-}
-
-function kmBetween(from: Spot, to: Spot): number {
-  const { distanceM } = bearingAndDistance({
-    fromLatitudeDeg: from.latitudeDeg,
-    fromLongitudeDeg: from.longitudeDeg,
-    toLatitudeDeg: to.latitudeDeg,
-    toLongitudeDeg: to.longitudeDeg,
-  });
-  return Math.round(distanceM / 1000);
-}
+export const suggestedPlaces = (text: string, atMost: number): readonly string[] =>
+  suggestedFrom(atlas, text, atMost);
 
 function designOfAnswers(
   walked: readonly Walked[],
@@ -208,7 +92,7 @@ export const interview: Interview<Design> = {
   topics,
   tellings,
   siteFacts,
-  readPlace,
+  readPlace: (text, hints) => readPlace(atlas, text, hints),
   readSun,
   designOf: designOfAnswers,
   findingsOf: (design) => design.findings,

@@ -3,7 +3,15 @@
 import { readHorizon } from "../core/sun/index.ts";
 import { formatQuantity } from "../core/units/index.ts";
 import type { Origin, Site } from "../design/brief.ts";
-import type { Answer, PlaceMatch, PlaceReading, StoredValue, SunReading, Walked } from "./conversation.ts";
+import type {
+  Answer,
+  PlaceHints,
+  PlaceMatch,
+  PlaceReading,
+  StoredValue,
+  SunReading,
+  Walked,
+} from "./conversation.ts";
 import type { HorizonQuestion, QuantityQuestion } from "./define.ts";
 import {
   forcedText,
@@ -21,7 +29,7 @@ import { labelOf } from "./walk.ts";
 export type Reading =
   /** `adds`: one sentence on which end is used of an answer that leaves room. */
   | { readonly kind: "taken"; readonly answer: Answer; readonly adds: string | null }
-  /** Possible but outside the usual range: `says` asks whether to keep it. */
+  /** Possible but not likely: `says` asks whether to keep it. */
   | { readonly kind: "unusual"; readonly answer: Answer; readonly says: string }
   | { readonly kind: "refused"; readonly text: string }
   /** To be done only after a yes. */
@@ -30,11 +38,13 @@ export type Reading =
 
 /** The readers that need more than the text: places, files. */
 export interface Readers {
-  readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
   /** The place answered so far. */
   readonly site: Site | null;
   readonly isAgreed: boolean;
+  /** Of the brief. */
+  readonly currency: string;
 }
 
 /** A line as an answer. */
@@ -45,10 +55,10 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
     kind: "refused",
     text: refusalSentence(refusal, walked),
   });
-  const taken = (value: StoredValue, origin: Origin = "estimate"): Reading => ({
+  const taken = (value: StoredValue, adds: string | null = null): Extract<Reading, { kind: "taken" }> => ({
     kind: "taken",
-    answer: { typed: words.trim(), value, origin },
-    adds: null,
+    answer: { typed: words.trim(), value, origin: "estimate" },
+    adds,
   });
   if (words.trim() === "") return refused({ code: "empty" });
   switch (question.kind) {
@@ -67,12 +77,16 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
     }
     case "place": {
       const near = walked.value.kind === "place" ? walked.value.site : null;
-      const found = readers.readPlace(words.trim(), near);
+      const found = readers.readPlace(words.trim(), { near, currency: readers.currency });
       if (found.kind === "refused") return { kind: "refused", text: found.says };
+      if (found.kind === "doubtful") {
+        const { answer } = taken({ kind: "place", site: found.match.site });
+        return { kind: "unusual", answer, says: `${found.says} Keep ${answer.typed}?` };
+      }
       const [first, second] = found.matches;
       if (first === undefined) return refused({ code: "not-a-place", typed: words.trim().slice(0, 40) });
       if (second !== undefined) return { kind: "places", matches: found.matches };
-      return taken({ kind: "place", site: first.site });
+      return taken({ kind: "place", site: first.site }, found.says);
     }
     case "horizon":
       return horizonReading(words.trim(), question, refused);

@@ -58,9 +58,20 @@ export interface PlaceMatch {
   readonly site: Site;
 }
 
+/** What else is known when a place is typed. */
+export interface PlaceHints {
+  /** The place before: this brief's, or the last one used. */
+  readonly near: Site | null;
+  /** ISO 4217, of the brief. */
+  readonly currency: string;
+}
+
 /** What a typed place may turn out to be. */
 export type PlaceReading =
-  | { readonly kind: "sites"; readonly matches: readonly PlaceMatch[] }
+  /** `says`: one sentence to be said beside it. */
+  | { readonly kind: "sites"; readonly matches: readonly PlaceMatch[]; readonly says?: string }
+  /** More likely a slip than meant: kept only after a yes. */
+  | { readonly kind: "doubtful"; readonly match: PlaceMatch; readonly says: string }
   | { readonly kind: "refused"; readonly says: string };
 
 /** What a typed answer about the builder's own sun figures came to. */
@@ -77,7 +88,7 @@ export interface Interview<D> {
   readonly tellings: readonly Telling<D>[];
   /** null at sea or outside the grids. */
   readonly siteFacts: (site: Site) => SiteFacts | null;
-  readonly readPlace: (text: string, near: Site | null) => PlaceReading;
+  readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   /** @param isAgreed the builder has agreed to what the reading asked consent for */
   readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
   /** Handed every question, also those not asked. */
@@ -91,7 +102,7 @@ export interface Interview<D> {
 /** What the next typed line means: an answer to the question at the cursor, or to a question about it. */
 export type Mode =
   | { readonly kind: "asking" }
-  /** An answer outside the usual range, waiting for yes or no. */
+  /** An answer outside the usual range, or a place that is more likely a slip, waiting for yes or no. */
   | { readonly kind: "confirming"; readonly pending: Answer; readonly says: string }
   /** Something that leaves this machine, waiting for yes or no. */
   | { readonly kind: "consenting"; readonly typed: string; readonly says: string }

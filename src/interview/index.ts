@@ -7,6 +7,7 @@ export type {
   Effect,
   Event,
   Interview,
+  PlaceHints,
   PlaceMatch,
   PlaceReading,
   ReviewRow,

@@ -40,6 +40,7 @@ export function runScript<D>(
   };
   const asked: string[] = [];
   const refusals = new Map<string, string>();
+  const bringsSun = hasOwnSun(quiet, typedById);
   let state = begin(about);
   for (;;) {
     const next = walkNow(quiet, state).find((each) => each.answer === null && !asked.includes(each.id));
@@ -47,12 +48,8 @@ export function runScript<D>(
     asked.push(next.id);
     const given = entryOf(typedById, next.id);
     if (given === null) continue;
-    const sent = answerBy(
-      quiet,
-      { ...state, cursor: next.id, returnTo: null, mode: { kind: "asking" } },
-      next,
-      given,
-    );
+    const at: State = { ...state, cursor: next.id, returnTo: null, mode: { kind: "asking" } };
+    const sent = answerBy(quiet, at, next, { entry: given, bringsSun });
     if (sent.refusal === null) state = sent.state;
     else refusals.set(next.id, sent.refusal);
   }
@@ -88,21 +85,29 @@ type Sent =
   | { readonly refusal: string; readonly state: null };
 
 /** One entry sent as the answer to the question at the cursor. */
-function answerBy(quiet: Interview<null>, state: State, question: Walked, given: string | Answer): Sent {
+function answerBy(
+  quiet: Interview<null>,
+  state: State,
+  question: Walked,
+  given: { readonly entry: string | Answer; readonly bringsSun: boolean },
+): Sent {
   const { id } = question;
-  if (typeof given !== "string") {
-    const [after] = update(quiet, state, { type: "record", answer: given });
+  const { entry } = given;
+  if (typeof entry !== "string") {
+    const [after] = update(quiet, state, { type: "record", answer: entry });
     if (Object.hasOwn(after.answers, id)) return { refusal: null, state: after };
     return { refusal: "This answer does not fit its question. Write it as it would be typed.", state: null };
   }
-  const text = asAnswer(given, question);
+  const text = asAnswer(entry, question);
   if (text === null)
     return {
-      refusal: `"${given.trim()}" is a command, not an answer. Put it in quotation marks to answer with it.`,
+      refusal: `"${entry.trim()}" is a command, not an answer. Put it in quotation marks to answer with it.`,
       state: null,
     };
   let [after, effects] = update(quiet, state, { type: "line", text });
-  // Whoever writes a file has had the time to look: an unusual figure is meant.
+  // Whoever writes a file has had the time to look: an unusual figure is meant. A place without sun is so only with figures.
+  if (after.mode.kind === "confirming" && question.question.kind === "place" && !given.bringsSun)
+    return { refusal: `${after.mode.says} A file that keeps it must bring sun figures too.`, state: null };
   if (after.mode.kind === "confirming")
     [after, effects] = update(quiet, after, { type: "line", text: "yes" });
   if (after.mode.kind === "choosingPlace") return { refusal: placesText(after.mode), state: null };
@@ -111,6 +116,21 @@ function answerBy(quiet: Interview<null>, state: State, question: Walked, given:
     effect.type === "say" && effect.said.kind === "refusal" ? effect.said.text : "",
   );
   return { refusal: said.join(""), state: null };
+}
+
+/** Whether sun figures of the builder's own are in the file. */
+function hasOwnSun(
+  { topics, readSun }: Interview<null>,
+  typedById: Readonly<Record<string, string | Answer>>,
+): boolean {
+  const steps = topics.flatMap((topic) => topic.steps);
+  return steps.some((step) => {
+    const entry = step.step === "ask" && step.question.kind === "sun" ? entryOf(typedById, step.id) : null;
+    if (entry === null) return false;
+    if (typeof entry !== "string") return entry.value.kind === "sun" && entry.value.figures !== null;
+    const reading = readSun(entry, null, false);
+    return reading.kind !== "figures" || reading.figures !== null;
+  });
 }
 
 /** The line to send: an option's id or words are never taken for a command; null where a command stands alone. */

@@ -4,8 +4,8 @@
  * Invariants
  *  1. Answers change only in accept.ts, one question's at a time; a save effect follows each time.
  *  2. After an event the cursor is a question of the walk; it is null only when every question has an answer.
- *  3. The mode is "confirming" only at a quantity or a horizon, "consenting" only at sun figures, "choosingPlace" only at a place; every move of the cursor makes it
- *     "asking" again.
+ *  3. The mode is "confirming" only at a quantity, a horizon or a place, "consenting" only at sun figures,
+ *     "choosingPlace" only at a place; every move of the cursor makes it "asking" again.
  *  4. A line that is refused, or that only asks something, changes nothing at all.
  *  5. `returnTo` is null, "finished", or a question other than the one at the cursor.
  *  6. `past` holds at most fifty sets of answers, each one answer away from its successor.
@@ -17,9 +17,9 @@
  *   asking        --answer-->                asking, at the next question                 taken (accept.ts), moved
  *   asking        --not sure-->              asking, at the next question                 unsure (accept.ts), moved
  *   asking        --Enter, answer kept-->    asking, at the next question                 kept (accept.ts), moved
- *   asking        --unusual quantity-->      confirming                                   answered
+ *   asking        --unusual answer-->        confirming                                   answered
  *   asking        --place of many names-->   choosingPlace                                answered
- *   confirming    --yes, another figure-->   asking, at the next question                 confirmed
+ *   confirming    --yes, another answer-->   asking, at the next question                 confirmed
  *   confirming    --no-->                    asking, same question                        confirmed
  *   asking        --needs consent-->         consenting                                   answered
  *   consenting    --yes-->                   asking, at the next question                 consented
@@ -43,8 +43,9 @@ import { reviewRows } from "./shown.ts";
 import { designNow } from "./state.ts";
 import { targetOf } from "./target.ts";
 import { asking, type Now, nowOf, refuse, type Step, save, say } from "./turn.ts";
+import { isSame } from "./value.ts";
 import { firstUnanswered } from "./walk.ts";
-import { confirmHint, endHint, helpLines } from "./words.ts";
+import { confirmHintFor, endHint, helpLines } from "./words.ts";
 
 export { begin, designNow, walkNow } from "./state.ts";
 export { view } from "./view.ts";
@@ -156,10 +157,11 @@ function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
   }
 }
 
-function readersOf<D>({ interview, walked }: Now<D>, isAgreed = false): Readers {
+function readersOf<D>({ interview, walked, state }: Now<D>, isAgreed = false): Readers {
   const { readPlace, readSun } = interview;
   const where = walked.find(({ question }) => question.kind === "place")?.own.value;
-  return { readPlace, readSun, site: where?.kind === "place" ? where.site : null, isAgreed };
+  const site = where?.kind === "place" ? where.site : null;
+  return { readPlace, readSun, site, isAgreed, currency: state.currency };
 }
 
 /** What leaves this machine does so after a yes, and is not asked for again. */
@@ -184,11 +186,19 @@ function confirmed<D>(
   mode: Extract<Mode, { kind: "confirming" }>,
   text: string,
 ): Step {
-  const reading = readAnswer(text, cursor, readersOf(now));
-  if (reading.kind !== "refused") return answered(now, cursor, text);
-  if (/\d/.test(text)) return refuse(now, reading.text);
   const heard = readChoice(text, yesOrNo);
-  if (!heard.ok) return refuse(now, confirmHint);
+  const isPlace = cursor.question.kind === "place";
+  const hasFigures = /\d/.test(text);
+  // Elsewhere figures come first: there "1" is no yes. A place may be called anything, even Yes.
+  if (!(isPlace && heard.ok && !hasFigures)) {
+    const reading = readAnswer(text, cursor, readersOf(now));
+    // The same again is a yes.
+    if (reading.kind === "unusual" && isSame(reading.answer.value, mode.pending.value))
+      return taken(now, cursor, reading.answer, null);
+    if (reading.kind !== "refused") return answered(now, cursor, text);
+    if (hasFigures || (isPlace && text.trim() !== "")) return refuse(now, reading.text);
+  }
+  if (!heard.ok) return refuse(now, confirmHintFor(cursor.question));
   if (heard.id === "yes") return taken(now, cursor, mode.pending, null);
   return [{ ...now.state, mode: asking }, []];
 }

@@ -4,7 +4,7 @@ import type { Interview, State, View, Walked } from "./conversation.ts";
 import { keptText } from "./shown.ts";
 import { nowOf } from "./turn.ts";
 import { labelOf } from "./walk.ts";
-import { always, alwaysAtTheEnd, confirmHint, endAsk, endHint } from "./words.ts";
+import { always, alwaysAtTheEnd, confirmHintFor, endAsk, endHint } from "./words.ts";
 
 /** What is shown in this state. */
 export function view<D>(interview: Interview<D>, state: State): View {
@@ -17,7 +17,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
       return {
         ...now,
         ask: mode.says,
-        hint: confirmHint,
+        hint: confirmHintFor(cursor.question),
         options: [],
         prompt: "Yes or no",
         keeps: null,

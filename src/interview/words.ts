@@ -9,7 +9,8 @@ export const endAsk = "Every question is answered.";
 export const endHint =
   "Type lists for what to buy and do, review to see the answers, change 3 to correct the third, or save.";
 
-export const confirmHint = "Type yes to keep it, no to answer again, or the right figure.";
+export const confirmHintFor = ({ kind }: Question): string =>
+  `Type yes to keep it, no to answer again, or ${kind === "place" ? "the right place" : "the right figure"}.`;
 
 /** What can be typed now, a line each. */
 export function helpLines(question: Question | null): readonly string[] {

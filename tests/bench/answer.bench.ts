@@ -8,7 +8,7 @@ import { findPlaces } from "../../src/core/place/index.ts";
 import { bestTilt } from "../../src/core/sun/index.ts";
 import { begin, designNow } from "../../src/interview/index.ts";
 
-const read = interview.readPlace("52.30, -3.51", null);
+const read = interview.readPlace("52.30, -3.51", { near: null, currency: "GBP" });
 if (read.kind !== "sites") throw new Error("the place of the bench is not found");
 const { site } = read.matches[0]!;
 const state = begin({

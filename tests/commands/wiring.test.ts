@@ -1,9 +1,25 @@
 import { describe, expect, it } from "vitest";
 import { attributions, interview, world } from "../../src/commands/wiring.ts";
+import type { Site } from "../../src/design/index.ts";
+
+const hints = { near: null, currency: "GBP" };
+const siteIn = (countryCode: string): Site => ({
+  label: "x",
+  latitudeDeg: 51.588,
+  longitudeDeg: -2.998,
+  elevationM: null,
+  countryCode,
+});
+/** What is said beside coordinates that are taken; null where nothing is. */
+const doubt = (text: string, about: { readonly near?: Site; readonly currency?: string } = {}) => {
+  const read = interview.readPlace(text, { ...hints, ...about });
+  expect(read.kind, text).toBe("sites");
+  return read.kind === "sites" ? (read.says ?? null) : null;
+};
 
 const labels = (text: string) => {
-  const read = interview.readPlace(text, null);
-  return read.kind === "sites" ? read.matches.map(({ label }) => label) : [`refused: ${read.says}`];
+  const read = interview.readPlace(text, hints);
+  return read.kind === "sites" ? read.matches.map(({ label }) => label) : [`${read.kind}: ${read.says}`];
 };
 
 describe("a typed place", () => {
@@ -26,14 +42,7 @@ describe("a typed place", () => {
   });
 
   it("of many namesakes says how far each is from the place before", () => {
-    const near = {
-      label: "x",
-      latitudeDeg: 51.588,
-      longitudeDeg: -2.998,
-      elevationM: null,
-      countryCode: "GB",
-    };
-    const read = interview.readPlace("Newport", near);
+    const read = interview.readPlace("Newport", { near: siteIn("GB"), currency: "GBP" });
     const found = read.kind === "sites" ? read.matches : [];
     for (const { label, site } of found) {
       expect(label).toMatch(/, \d+ km away$/);
@@ -50,7 +59,7 @@ describe("a typed place", () => {
 
 describe("typed coordinates", () => {
   it("are named after the nearest place, whose country decides the radio rules", () => {
-    const read = interview.readPlace("52.30, -3.51", null);
+    const read = interview.readPlace("52.30, -3.51", hints);
     expect(read).toMatchObject({
       kind: "sites",
       matches: [{ site: { latitudeDeg: 52.3, longitudeDeg: -3.51, countryCode: "GB" } }],
@@ -64,8 +73,54 @@ describe("typed coordinates", () => {
     ["a lost minus sign in the south", "33.93, 18.42", "-33.93, 18.42", "Cape Town"],
   ])("at sea are suspected aloud: %s", (_what, typed, meant, near) => {
     const [says] = labels(typed);
+    expect(says).toMatch(/^doubtful: /);
     expect(says).toContain(meant);
     expect(says).toContain(near);
+  });
+
+  it("at sea with nothing a slip away are doubted with what to check", () => {
+    // The middle of the Pacific, by any atlas.
+    expect(labels("0, -140")[0]).toMatch(/^doubtful: .*at sea.*latitude first.*south and west are negative/);
+  });
+
+  // Which country these lie in is plain from any atlas: Haarlem and Aberaeron, Toulouse and Biarritz, Bremerhaven and
+  // Limerick's coast, central Turkey, north-western China and Nebraska.
+  it.each([
+    ["money that is paid a slip away", "52.24, 4.26", { currency: "GBP" }, "52.24, -4.26", "Wales"],
+    ["money in dollars", "40.8, 96.7", { currency: "USD" }, "40.8, -96.7", "Nebraska"],
+    ["the country of the place before", "43.32, 1.99", { near: siteIn("ES") }, "43.32, -1.99", "Spain"],
+    [
+      "that country, though the money is the same",
+      "53.3, 8.9",
+      { near: siteIn("IE"), currency: "EUR" },
+      "53.3, -8.9",
+      "Ireland",
+    ],
+  ])("on land are asked about where a slip away fits better: %s", (_what, typed, about, meant, near) => {
+    const says = doubt(typed, about);
+    expect(says).toContain(`Did you mean ${meant}, near `);
+    expect(says).toContain(near);
+    expect(says).toMatch(/^[^?]*change place[^?]*\?$/);
+  });
+
+  it.each([
+    ["money that is paid there", "52.3, 4.8", { currency: "EUR" }],
+    ["nothing a slip away", "52.52, 13.4", { currency: "GBP" }],
+    ["money that is not known here", "52.3, 4.8", { currency: "XTS" }],
+    ["the country of the place before, whatever the money", "52.3, 4.8", { near: siteIn("NL") }],
+    [
+      "money that is not paid where the place before was",
+      "43.32, 1.99",
+      { near: siteIn("GB"), currency: "EUR" },
+    ],
+  ])("on land are taken without a word: %s", (_what, typed, about) => {
+    expect(doubt(typed, about)).toBeNull();
+  });
+
+  it("where the maps know no sun are taken with what will be needed", () => {
+    // The middle of Greenland, and Alert on the north coast of Ellesmere Island (82.5 N).
+    expect(doubt("72, -40")).toMatch(/ice: only sun figures of your own/);
+    expect(doubt("82.5, -62.3")).toMatch(/only sun figures of your own/);
   });
 
   it("out of range are refused with the range", () => {

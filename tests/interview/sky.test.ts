@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { Effect, Interview, State } from "../../src/interview/conversation.ts";
 import { horizon, place, sun, topic } from "../../src/interview/define.ts";
+import { runScript } from "../../src/interview/script.ts";
 import { begin, update, view } from "../../src/interview/session.ts";
 
 const wording = { hint: "Example: 10 deg", why: "It matters.", how: "Look." };
@@ -32,7 +33,11 @@ const interview: Interview<null> = {
   topics,
   tellings: [],
   siteFacts: () => null,
-  readPlace: () => ({ kind: "sites", matches: [{ label: "Hill", site }] }),
+  readPlace: (text) => {
+    const match = { label: "Hill", site };
+    if (text === "reef") return { kind: "doubtful", match, says: "That lies at sea." };
+    return { kind: "sites", matches: [match], ...(text === "odd hill" ? { says: "Is a sign lost?" } : {}) };
+  },
   readSun: (text, at, isAgreed) => {
     asked.push({ text, label: at?.label, isAgreed });
     if (text === "none") return { kind: "figures", figures: null, says: null };
@@ -140,4 +145,54 @@ describe("sun figures of one's own", () => {
     expect(refusal(effects)).toEqual(["Type none, or fetch."]);
     expect(state.cursor).toBe("place.own");
   });
+});
+
+describe("a place that is more likely a slip", () => {
+  const waiting = () => play("reef").state;
+
+  it("is kept after a yes, or when it is typed again", () => {
+    expect(waiting().answers).toEqual({});
+    expect(view(interview, waiting()).ask).toBe("That lies at sea. Keep reef?");
+    expect(view(interview, waiting()).hint).toBe(
+      "Type yes to keep it, no to answer again, or the right place.",
+    );
+    for (const text of ["yes", "y", "reef", "Keep it"]) {
+      const [kept] = update(interview, waiting(), { type: "line", text });
+      expect(kept.answers["place.where"], text).toMatchObject({ typed: "reef", value: { site } });
+      expect(kept.cursor, text).toBe("place.own");
+    }
+  });
+
+  it("is asked again after a no, and another place takes its stead", () => {
+    const [again] = update(interview, waiting(), { type: "line", text: "no" });
+    expect(again.answers).toEqual({});
+    expect(view(interview, again).ask).toBe("Where?");
+    const [other] = update(interview, waiting(), { type: "line", text: "hill" });
+    expect(other.answers["place.where"]?.typed).toBe("hill");
+    const [still, effects] = update(interview, waiting(), { type: "line", text: " " });
+    expect(refusal(effects)).toEqual(["Type yes to keep it, no to answer again, or the right place."]);
+    expect(still.mode.kind).toBe("confirming");
+  });
+
+  it("in a file is kept where the file brings sun figures, and refused with that otherwise", () => {
+    const about = { name: "x", currency: "EUR" };
+    const answerOf = (more: Readonly<Record<string, string>>) =>
+      runScript(interview, about, { "place.where": "reef", ...more });
+    expect(answerOf({ "place.own": "figures.epw" }).state.answers["place.where"]?.typed).toBe("reef");
+    for (const more of [{}, { "place.own": "none" }, { "place.own": " " }])
+      expect(answerOf(more).refused).toEqual([
+        {
+          id: "place.where",
+          text: "That lies at sea. Keep reef? A file that keeps it must bring sun figures too.",
+        },
+      ]);
+    const kept = { typed: "valley.epw", value: { kind: "sun", figures }, origin: "datasheet" } as const;
+    const recorded = runScript(interview, about, { "place.where": "reef", "place.own": kept });
+    expect(Object.keys(recorded.state.answers)).toEqual(["place.where", "place.own"]);
+  });
+});
+
+it("what is doubtful about a place that is taken is said beside it", () => {
+  const said = play("odd hill").effects.flatMap((effect) => (effect.type === "say" ? [effect.said] : []));
+  expect(said).toContainEqual({ kind: "meaning", text: "Is a sign lost?" });
 });

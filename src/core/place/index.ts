@@ -1,5 +1,6 @@
 export { coordinatesText } from "./coordinates-text.ts";
 export { countryName } from "./countries.ts";
+export { currencyOf, isPaidIn } from "./currencies.ts";
 export { type FoundPlace, findPlaces, type Match } from "./find-places.ts";
 export { type BearingAndDistance, bearingAndDistance } from "./geodesic.ts";
 export { type NearestPlace, nearestPlace } from "./nearest-place.ts";
