@@ -1,3 +1,4 @@
+import { mean } from "../numerics/index.ts";
 import { type BestTilt, bestTiltOf } from "./best-tilt.ts";
 import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
 
@@ -17,14 +18,22 @@ export interface TiltPair extends Omit<TiltResult, "tiltDeg"> {
   readonly oneTilt: BestTilt;
   /** What the single tilt loses in its worst month against the pair in its own, 0 to 1. */
   readonly oneTiltLossFrac: number;
+  /** What the pair gathers more than the single tilt on the mean of the twelve months; it may be below 0. */
+  readonly yearGainFrac: number;
 }
 
 /** A season shorter than this is not worth two climbs. */
 const LEAST_MONTHS = 3;
 
+/** Worst months that differ by less are equal: the harvest of the year then decides. */
+const EQUAL_FRAC = 0.001;
+
 /**
- * Two tilts toward the equator and the months of each, so that the worst month is best; of equals the one whose next
- * worse month is best, and so on, then seasons of equal length.
+ * Two tilts toward the equator and the months of each, so that the worst month is best; of those within 0.1 % the pair
+ * that gathers most over the year for its demand.
+ *
+ * Where the demand is the same all year the worst month is a winter's, and it is no better with two tilts than with
+ * one: the pair then gains in the other months only.
  *
  * @returns whole degrees of tilt; each season at least 3 months
  * @accuracy beyond 60 deg of latitude the tilts are chosen by every fifth day: within 1 deg
@@ -48,6 +57,7 @@ export function tiltPair(site: PlaneWish): TiltPair {
     ratioOf(month) < ratioOf(worst) ? month : worst,
   );
   const worstRatioKWhPerM2PerWh = ratioOf(worstMonth);
+  const oneYear = mean(oneTilt.poaDailyKWhPerM2ByMonth);
   return {
     winter,
     summer,
@@ -60,6 +70,7 @@ export function tiltPair(site: PlaneWish): TiltPair {
       worstRatioKWhPerM2PerWh > 0
         ? Math.max(0, 1 - oneTilt.worstRatioKWhPerM2PerWh / worstRatioKWhPerM2PerWh)
         : 0,
+    yearGainFrac: oneYear > 0 ? mean(poaDailyKWhPerM2ByMonth) / oneYear - 1 : 0,
   };
 }
 
@@ -80,38 +91,41 @@ function bestSeasons(judge: PlaneJudge): readonly [SeasonTilt, SeasonTilt] {
     return best;
   };
 
-  let found: readonly [SeasonTilt, SeasonTilt] | null = null;
-  let foundRatios: readonly number[] = [];
+  const pairs: {
+    readonly seasons: readonly [SeasonTilt, SeasonTilt];
+    readonly worst: number;
+    readonly mean: number;
+  }[] = [];
   // from equal seasons to unequal, so that of equals the first stays
   for (let length = 6; length >= LEAST_MONTHS; length -= 1) {
     for (let first = 0; first < (length === 6 ? 6 : 12); first += 1) {
       const one = monthsFrom(first, length);
       const other = monthsFrom(first + length, 12 - length);
       const oneKeys = [...judgedMonths.keys()].filter((k) => one.includes(judgedMonths[k]!));
-      const otherKeys = [...judgedMonths.keys()].filter((k) => !one.includes(judgedMonths[k]!));
+      const otherKeys = [...judgedMonths.keys()].filter((k) => other.includes(judgedMonths[k]!));
       // a season without demand keeps the tilt of the other: nobody need climb for it
       const oneBest = bestFor(oneKeys.length > 0 ? oneKeys : otherKeys);
       const otherBest = bestFor(otherKeys.length > 0 ? otherKeys : oneKeys);
-      const ratios = judgedMonths
-        .map((_, k) => ratiosByTilt[oneKeys.includes(k) ? oneBest : otherBest]![k]!)
-        .sort((a, b) => a - b);
-      if (found !== null && !isBetter(ratios, foundRatios)) continue;
-      foundRatios = ratios;
-      found = [
-        { tiltDeg: minTiltDeg + oneBest, months: one },
-        { tiltDeg: minTiltDeg + otherBest, months: other },
+      const ratios = [
+        ...oneKeys.map((k) => ratiosByTilt[oneBest]![k]!),
+        ...otherKeys.map((k) => ratiosByTilt[otherBest]![k]!),
       ];
+      pairs.push({
+        seasons: [
+          { tiltDeg: minTiltDeg + oneBest, months: one },
+          { tiltDeg: minTiltDeg + otherBest, months: other },
+        ],
+        worst: Math.min(...ratios),
+        mean: mean(ratios),
+      });
     }
   }
-  return found!;
+  const best = Math.max(...pairs.map(({ worst }) => worst));
+  return pairs
+    .filter(({ worst }) => worst >= best * (1 - EQUAL_FRAC))
+    .reduce((sofar, pair) => (pair.mean > sofar.mean * (1 + 1e-9) ? pair : sofar)).seasons;
 }
 
 function monthsFrom(first: number, length: number): readonly number[] {
   return Array.from({ length }, (_, i) => (first + i) % 12);
-}
-
-/** Whether the first difference between two rising rows is in favour of the one. */
-function isBetter(one: readonly number[], other: readonly number[]): boolean {
-  const at = one.findIndex((ratio, i) => Math.abs(ratio - other[i]!) > 1e-9 * other[i]!);
-  return at >= 0 && one[at]! > other[at]!;
 }
