@@ -3,6 +3,7 @@ import type { BriefFile } from "../store/index.ts";
 import { comeBackLine } from "./comeback.ts";
 import { type Context, exitCodes } from "./context.ts";
 import { freshBrief, idOfName, nameRefusal } from "./fresh-brief.ts";
+import { lastPlace } from "./last-place.ts";
 import { openProgram } from "./open-program.ts";
 import type { Program, Said, State } from "./program.ts";
 import { savedNames } from "./saved-names.ts";
@@ -61,7 +62,8 @@ export async function holdConversation(
   linesSoFar: Lines | null,
 ): Promise<number> {
   const { briefs, surroundings, lifeline } = context;
-  const program = openProgram();
+  const exceptId = idOfName(decided.kind === "resume" ? decided.id : decided.name);
+  const program = openProgram({ lastPlace: () => lastPlace(briefs, { exceptId }) });
   const start = begun(context, decided, program);
   if (start.kind === "unusable") {
     context.talk(`${start.says}\n`);

@@ -1,5 +1,15 @@
+import type { Site } from "../design/index.ts";
 import type { AskStep } from "../interview/define.ts";
-import { type Answer, designNow, reviewRows, runScript, update, view, walkNow } from "../interview/index.ts";
+import {
+  type Answer,
+  designNow,
+  type Interview,
+  reviewRows,
+  runScript,
+  update,
+  view,
+  walkNow,
+} from "../interview/index.ts";
 import { columnsOf } from "../plain/index.ts";
 import {
   designDocument,
@@ -12,7 +22,7 @@ import {
 } from "../report/index.ts";
 import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
 import type { Design, Opened, Program, SheetFormat, State } from "./program.ts";
-import { attributions, interview, suggestedPlaces } from "./wiring.ts";
+import { attributions, interview, once, suggestedPlaces } from "./wiring.ts";
 
 const textColumns = 80;
 
@@ -117,9 +127,18 @@ function rememberingTwo(designOf: DesignOf): DesignOf {
   };
 }
 
-/** The real program: ten topics, the real engine, design and report. */
-export function openProgram(): Program {
-  const real = { ...interview, designOf: rememberingTwo(interview.designOf) };
+/**
+ * The real program: ten topics, the real engine, design and report.
+ *
+ * @param about.lastPlace  the last place used in another brief: a place being typed is more likely near it
+ */
+export function openProgram(about: { readonly lastPlace?: () => Site | null } = {}): Program {
+  const lastPlace = once(about.lastPlace ?? (() => null));
+  const real: Interview<Design> = {
+    ...interview,
+    readPlace: (text, hints) => interview.readPlace(text, { ...hints, near: hints.near ?? lastPlace() }),
+    designOf: rememberingTwo(interview.designOf),
+  };
   const designOf = (state: State): Design => designNow(real, state);
   return {
     topicVersions,

@@ -25,7 +25,7 @@ function dataBytes(field: string, file: string): Uint8Array {
   return brotliDecompressSync(readFileSync(found));
 }
 
-const once = <T>(make: () => T): (() => T) => {
+export const once = <T>(make: () => T): (() => T) => {
   let made: { readonly value: T } | null = null;
   return () => {
     made ??= { value: make() };
