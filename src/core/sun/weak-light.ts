@@ -82,7 +82,7 @@ function huldRatio(module: {
  *                                           module held at battery voltage runs near it. For the current at maximum
  *                                           power -0.0002
  * @returns ratio, A per A rated at 1000 W/m2 and 25 deg C
- * @accuracy 2 % against the five-parameter model of a 36-cell module at 13 V, cells -20 to 60 deg C, above 50 W/m2; where
+ * @accuracy 2 % against the five-parameter model of a 36-cell module at 13 V, cells -20 to 60 deg C, above 200 W/m2, and 0.5 % of the rated current below; where
  *           hotter cells bring the maximum-power voltage down to the battery's, the current falls and this does not see it
  * @throws RangeFault outside the ranges above
  * @source the linear law of De Soto, Klein and Beckman 2006 for the light current; coefficients are the medians of the
