@@ -11,4 +11,5 @@ export * as place from "./place/index.ts";
 export * as sun from "./sun/index.ts";
 export * as units from "./units/index.ts";
 export * as view from "./view/index.ts";
+export * as weather from "./weather/index.ts";
 export * as wiring from "./wiring/index.ts";
