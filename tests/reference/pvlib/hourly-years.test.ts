@@ -34,6 +34,20 @@ interface Year {
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const MONTH_OF_HOUR = DAYS.flatMap((days, month) => new Array<number>(days * 24).fill(month));
 
+/** Mean daily sums in Wh/m2 as the summary (.stat) that goes with each file prints them. */
+const PRINTED: Readonly<
+  Record<string, { readonly global: readonly number[]; readonly diffuse: readonly number[] }>
+> = {
+  "USA_IL_Chicago-OHare.Intl.AP.725300_TMY3.epw": {
+    global: [1764, 2493, 3440, 4394, 5976, 6294, 6177, 5161, 4193, 2941, 1819, 1504],
+    diffuse: [956, 1330, 1740, 2057, 2539, 2690, 2800, 2422, 1861, 1394, 1089, 799],
+  },
+  "USA_CO_Golden-NREL.724666_TMY3.epw": {
+    global: [2317, 3049, 4701, 5685, 6114, 6262, 6175, 5892, 4929, 3482, 2881, 1701],
+    diffuse: [803, 1023, 1423, 1962, 2322, 2558, 2145, 2099, 1764, 1209, 725, 936],
+  },
+};
+
 const mean = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / values.length;
 
 const found = JSON.parse(readFileSync(new URL("vectors/hourly-years.json", import.meta.url), "utf8"));
@@ -58,9 +72,14 @@ describe.each(found.years as readonly Year[])("$file", (year) => {
     return sums.map((sum, month) => sum / DAYS[month]!);
   };
 
-  it("the light is unpacked whole", () => {
+  it("the light is unpacked whole, and its sums are those printed with the file", () => {
+    const { global, diffuse } = PRINTED[year.file]!;
     monthly((hour) => ghi[hour]!).forEach((sum, month) => {
       near(sum, year.ghiDailyKWhPerM2ByMonth[month]!, { within: 0.0001 });
+      near(sum, global[month]! / 1000, { within: 0.00051 });
+    });
+    monthly((hour) => dhi[hour]!).forEach((sum, month) => {
+      near(sum, diffuse[month]! / 1000, { within: 0.00051 });
     });
   });
 
