@@ -5,6 +5,7 @@ import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readEpw, readPowerClimatology, readTmy3 } from "../core/climate/index.ts";
 import { bearingAndDistance } from "../core/place/index.ts";
+import { ownWeatherPlace } from "../core/weather/index.ts";
 import type { OwnSun, Site } from "../design/index.ts";
 import { looksLikeFigures, readMonthlyFigures, type SunReading } from "../interview/index.ts";
 import type { Fetched } from "./fetch-power.ts";
@@ -36,7 +37,11 @@ const consent = (site: Site): SunReading => ({
   kind: "consent",
   says: `This sends ${spotText({ latitudeDeg: round(site.latitudeDeg), longitudeDeg: round(site.longitudeDeg) })} to NASA's open POWER service on the internet, nothing else, and may take 20 seconds. Send it?`,
 });
-const round = (deg: number): number => Math.round(deg * 100) / 100;
+const rounder =
+  (digits: number) =>
+  (value: number): number =>
+    Number(value.toFixed(digits));
+const round = rounder(2);
 
 /** A program of its own beside the bundle. */
 const askPower = fileURLToPath(new URL("./ask-power.js", import.meta.url));
@@ -77,7 +82,15 @@ function fromText(text: string, name: string, site: Site): SunReading {
       : readTmy3(text);
   if (read.kind === "refused") return { kind: "refused", says: `${name}: ${read.reason}` };
   const { ghiDailyKWhPerM2ByMonth, meanTempCByMonth, latitudeDeg, longitudeDeg } = read;
-  const figures: OwnSun = { ghiDailyKWhPerM2ByMonth, meanTempCByMonth, source: name };
+  const days = read.kind === "year" ? read : null;
+  const figures: OwnSun = {
+    ghiDailyKWhPerM2ByMonth,
+    meanTempCByMonth,
+    // Rounded, for they are kept in the brief: a year is no better known than that.
+    dailyQuantilesByMonth: days?.dailyGhiQuantilesByMonth.map((shares) => shares.map(rounder(3))) ?? null,
+    lag1ByMonth: days && (ownWeatherPlace(days).lag1ByMonth?.map(rounder(2)) ?? null),
+    source: name,
+  };
   const { distanceM } = bearingAndDistance({
     fromLatitudeDeg: site.latitudeDeg,
     fromLongitudeDeg: site.longitudeDeg,
@@ -90,6 +103,6 @@ function fromText(text: string, name: string, site: Site): SunReading {
   return {
     kind: "figures",
     figures,
-    says: `${name} gives ${mean.toFixed(2)} kWh/m2 a day over the year.${where}`,
+    says: `${name} gives ${mean.toFixed(2)} kWh/m2 a day over the year${days === null ? "" : ", and how dull and bright its days are"}.${where}`,
   };
 }

@@ -51,6 +51,13 @@ export interface OwnSun {
   readonly ghiDailyKWhPerM2ByMonth: readonly number[];
   /** null where the source has none. */
   readonly meanTempCByMonth: readonly number[] | null;
+  /**
+   * Twelve times sixteen equally likely daily irradiations over the month's mean, dullest first; null where the source
+   * has no days.
+   */
+  readonly dailyQuantilesByMonth: readonly (readonly number[])[] | null;
+  /** Correlation of neighbouring days as normal scores, 0 to 0.95; null where the source has no days. */
+  readonly lag1ByMonth: readonly number[] | null;
   /** Who says so: "typed by the builder", a file's name and layout. */
   readonly source: string;
 }

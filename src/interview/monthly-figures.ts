@@ -67,7 +67,13 @@ function figures(ghiDailyKWhPerM2ByMonth: readonly number[], source: string): Su
   const mean = ghiDailyKWhPerM2ByMonth.reduce((sum, value) => sum + value, 0) / 12;
   return {
     kind: "figures",
-    figures: { ghiDailyKWhPerM2ByMonth, meanTempCByMonth: null, source },
+    figures: {
+      ghiDailyKWhPerM2ByMonth,
+      meanTempCByMonth: null,
+      dailyQuantilesByMonth: null,
+      lag1ByMonth: null,
+      source,
+    },
     says: `That is ${number(mean)} kWh/m2 a day on level ground over the year.`,
   };
 }

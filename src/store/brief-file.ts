@@ -50,6 +50,14 @@ const storedValue = z.discriminatedUnion("kind", [
       .strictObject({
         ghiDailyKWhPerM2ByMonth: z.array(z.number().min(0).max(15)).length(12).readonly(),
         meanTempCByMonth: z.array(z.number()).length(12).readonly().nullable(),
+        // Briefs saved before these were kept have neither.
+        dailyQuantilesByMonth: z
+          .array(z.array(z.number().min(0).max(16)).length(16).readonly())
+          .length(12)
+          .readonly()
+          .nullable()
+          .default(null),
+        lag1ByMonth: z.array(z.number().min(0).max(0.95)).length(12).readonly().nullable().default(null),
         source: z.string(),
       })
       .nullable(),

@@ -31,7 +31,13 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
     figures:
       text === "none"
         ? null
-        : { ghiDailyKWhPerM2ByMonth: Array(12).fill(5), meanTempCByMonth: null, source: "a station" },
+        : {
+            ghiDailyKWhPerM2ByMonth: Array(12).fill(5),
+            meanTempCByMonth: null,
+            dailyQuantilesByMonth: null,
+            lag1ByMonth: null,
+            source: "a station",
+          },
     says: null,
   }),
   readPlace: () => ({ kind: "sites", matches: [{ label: site.label, site }] }),

@@ -27,7 +27,13 @@ const topics = [
     .end(),
 ];
 const site = { label: "Hill", latitudeDeg: 52, longitudeDeg: -3, elevationM: null, countryCode: "GB" };
-const figures = { ghiDailyKWhPerM2ByMonth: Array(12).fill(2), meanTempCByMonth: null, source: "a service" };
+const figures = {
+  ghiDailyKWhPerM2ByMonth: Array(12).fill(2),
+  meanTempCByMonth: null,
+  dailyQuantilesByMonth: null,
+  lag1ByMonth: null,
+  source: "a service",
+};
 const asked: { text: string; label: string | undefined; isAgreed: boolean }[] = [];
 const interview: Interview<null> = {
   topics,

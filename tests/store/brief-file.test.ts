@@ -63,6 +63,43 @@ describe("a brief written by hand", () => {
   });
 });
 
+describe("sun figures of the builder's own", () => {
+  const ghiDailyKWhPerM2ByMonth = Array(12).fill(2);
+  const days = {
+    dailyQuantilesByMonth: Array(12).fill([...Array(8).fill(0.5), ...Array(8).fill(1.5)]),
+    lag1ByMonth: Array(12).fill(0.3),
+  };
+  const read = (figures: object) =>
+    readBriefText(
+      JSON.stringify({
+        schemaVersion: 1,
+        name: "Gate",
+        answers: {
+          "place.sun": { typed: "x.epw", value: { kind: "sun", figures }, origin: "datasheet" },
+        },
+      }),
+    );
+  const bare = { ghiDailyKWhPerM2ByMonth, meanTempCByMonth: null, source: "x.epw" };
+  const kept = (figures: object) => ({
+    kind: "brief",
+    file: { answers: { "place.sun": { value: { figures } } } },
+  });
+
+  test("saved before their days were kept can still be read", () => {
+    expect(read(bare)).toMatchObject(kept({ ...bare, dailyQuantilesByMonth: null, lag1ByMonth: null }));
+  });
+
+  test("keep their days", () => {
+    expect(read({ ...bare, ...days })).toMatchObject(kept({ ...bare, ...days }));
+  });
+
+  test("with days that cannot be are damage", () => {
+    const fifteen = Array(12).fill(Array(15).fill(1));
+    for (const wrong of [{ dailyQuantilesByMonth: fifteen }, { lag1ByMonth: Array(12).fill(1.5) }])
+      expect(read({ ...bare, ...days, ...wrong }).kind).toBe("damaged");
+  });
+});
+
 test("the schema names the known questions, and repeated ones by pattern", () => {
   const schema = briefJsonSchema([
     { id: "place.site", description: "Where is the post?" },

@@ -38,8 +38,9 @@ export const climateNotes = {
   dailyGhiQuantilesByMonth: {
     what: "how bright and dull days spread within each month",
     formula: "sixteen equally likely daily sums over the month's mean",
-    inputs: SITE,
-    source: "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0",
+    inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
+    source:
+      "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0; or the builder's own hourly file where its figures count",
   },
   meanTempCByMonth: {
     what: "monthly mean air temperature",

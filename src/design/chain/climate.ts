@@ -40,6 +40,7 @@ function ownFigures(brief: Brief, latitudeDeg: number): OwnFigures | null {
     origin: origin === "assumed" ? "estimate" : origin,
     source: value.source,
     meanTempCByMonth: value.meanTempCByMonth ?? undefined,
+    dailyGhiQuantilesByMonth: value.dailyQuantilesByMonth ?? undefined,
   };
 }
 

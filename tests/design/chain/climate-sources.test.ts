@@ -11,6 +11,8 @@ const own = (share: number, trusted: TrustedSun = "lower"): Brief =>
       ownSun: given({
         ghiDailyKWhPerM2ByMonth: map.map((value) => share * value),
         meanTempCByMonth: null,
+        dailyQuantilesByMonth: null,
+        lag1ByMonth: null,
         source: "a station",
       }),
       trustedSun: given(trusted),
@@ -39,6 +41,27 @@ describe("two sources of sun", () => {
     const needW = (brief: Brief) => designOf(brief, syntheticWorld).array!.requiredW;
     expect(needW(own(0.8))).toBeGreaterThan(needW(typicalBrief));
     expect(needW(own(1.2))).toBeCloseTo(needW(typicalBrief), 6);
+  });
+});
+
+describe("how dull and bright days spread", () => {
+  const shares = [...Array(8).fill(0.5), ...Array(8).fill(1.5)];
+  const withDays = (brief: Brief): Brief => {
+    const { ownSun } = brief.place;
+    const value = { ...ownSun.value!, dailyQuantilesByMonth: Array(12).fill(shares) };
+    return { ...brief, place: { ...brief.place, ownSun: { ...ownSun, value } } };
+  };
+  const mapShares = stage(typicalBrief).dailyGhiQuantilesByMonth;
+
+  it("goes with the source that counts", () => {
+    expect(stage(withDays(own(0.8))).dailyGhiQuantilesByMonth).toEqual(Array(12).fill(shares));
+    expect(stage(withDays(own(1.2))).dailyGhiQuantilesByMonth).toEqual(mapShares);
+    expect(stage(withDays(own(0.8, "map"))).dailyGhiQuantilesByMonth).toEqual(mapShares);
+    expect(stage(withDays(own(1.2, "own"))).dailyGhiQuantilesByMonth).toEqual(Array(12).fill(shares));
+  });
+
+  it("stays the map's where one's own figures have no days", () => {
+    expect(stage(own(0.8)).dailyGhiQuantilesByMonth).toEqual(mapShares);
   });
 });
 

@@ -61,7 +61,13 @@ const ownSun = (share: number) => {
   );
   return changed({
     place: {
-      ownSun: given({ ghiDailyKWhPerM2ByMonth: ghi, meanTempCByMonth: null, source: "a station" }),
+      ownSun: given({
+        ghiDailyKWhPerM2ByMonth: ghi,
+        meanTempCByMonth: null,
+        dailyQuantilesByMonth: null,
+        lag1ByMonth: null,
+        source: "a station",
+      }),
     },
   });
 };

@@ -1,4 +1,4 @@
-import { within } from "../../numerics/index.ts";
+import { mean, within } from "../../numerics/index.ts";
 import type { Climate } from "../climate-at.ts";
 import { extraterrestrialDailyKWhPerM2ByMonth } from "../extraterrestrial.ts";
 import { extremeTemperatures } from "../extremes.ts";
@@ -18,6 +18,11 @@ export interface OwnFigures {
   readonly ghiUncertaintyFrac?: number | undefined;
   /** 12 entries, -90 to 60; the map's are kept when left out. */
   readonly meanTempCByMonth?: readonly number[] | undefined;
+  /**
+   * Twelve times sixteen equally likely daily irradiations over the month's mean, dullest first, each 0 to 16; the map's
+   * are kept when left out.
+   */
+  readonly dailyGhiQuantilesByMonth?: readonly (readonly number[])[] | undefined;
   /** The lowest and the highest hour of a typical year; worked out from the months when left out. */
   readonly lowestTempC?: number | undefined;
   readonly highestTempC?: number | undefined;
@@ -40,7 +45,7 @@ const ORIGIN_WORDS = {
 /**
  * A climate with the builder's own figures in place of the grid's.
  *
- * The days' spread within a month stays the grid's. Temperatures given are taken as those of the site, at its own
+ * The days' spread within a month stays the grid's unless it is given. Temperatures given are taken as those of the site, at its own
  * height; the record cold lies below the lowest hour of a typical year by the same share of its gap to the coldest month
  * as everywhere (tables.ts), without the allowance for the fit where that hour is known.
  *
@@ -58,6 +63,9 @@ export function withOwnFigures(climate: Climate, own: OwnFigures): Climate {
     ghiDailyKWhPerM2ByMonth,
     clearnessFracByMonth: clearnessFracByMonth(ghiDailyKWhPerM2ByMonth, own.latitudeDeg),
     ghiUncertaintyFrac: within("ghiUncertaintyFrac", own.ghiUncertaintyFrac ?? usual, 0.01, 1),
+    ...(own.dailyGhiQuantilesByMonth === undefined
+      ? {}
+      : { dailyGhiQuantilesByMonth: ownShares(own.dailyGhiQuantilesByMonth) }),
     ...temperatures(climate, own),
     source: {
       ...climate.source,
@@ -65,6 +73,18 @@ export function withOwnFigures(climate: Climate, own: OwnFigures): Climate {
       ...(own.meanTempCByMonth === undefined ? {} : { temperature: said }),
     },
   };
+}
+
+const SHARES = 16;
+
+/** As given but for their mean, which rounding has moved from 1; even days for a month without light. */
+function ownShares(sharesByMonth: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  within("months of dailyGhiQuantiles", sharesByMonth.length, 12, 12);
+  return sharesByMonth.map((shares) => {
+    within("dailyGhiQuantiles of a month", shares.length, SHARES, SHARES);
+    const all = mean(shares.map((share) => within("dailyGhiQuantile", share, 0, SHARES)));
+    return shares.map((share) => (all > 0 ? share / all : 1));
+  });
 }
 
 /** Ratio to the extraterrestrial; 0 in polar night, and never above 1 where twilight would make it. */

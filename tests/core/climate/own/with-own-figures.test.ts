@@ -134,6 +134,38 @@ describe("withOwnFigures", () => {
   });
 });
 
+describe("days of one's own", () => {
+  const shares = [...Array(8).fill(0.5), ...Array(8).fill(1.5)];
+  const sharesOf = (dailyGhiQuantilesByMonth: readonly (readonly number[])[]) =>
+    withOwnFigures(grid(), { ...own, dailyGhiQuantilesByMonth }).dailyGhiQuantilesByMonth;
+
+  it("take the place of the grid's, which stay where there are none", () => {
+    expect(sharesOf(Array(12).fill(shares))).toEqual(Array(12).fill(shares));
+    expect(withOwnFigures(grid(), own).dailyGhiQuantilesByMonth).toEqual(grid().dailyGhiQuantilesByMonth);
+  });
+
+  it("have a mean of one again where rounding has moved it; a month without light has even days", () => {
+    const [first, second] = sharesOf([
+      shares.map((share) => 1.01 * share),
+      Array(16).fill(0),
+      ...Array(10).fill(shares),
+    ]);
+    first!.forEach((share, i) => {
+      near(share, shares[i]!, { within: 1e-12 });
+    });
+    expect(second).toEqual(Array(16).fill(1));
+  });
+
+  it("are twelve months of sixteen", () => {
+    for (const wrong of [
+      Array(11).fill(shares),
+      Array(12).fill(shares.slice(1)),
+      Array(12).fill([...shares.slice(1), -0.1]),
+    ])
+      expect(() => sharesOf(wrong)).toThrow(RangeFault);
+  });
+});
+
 describe("climateOfOwn", () => {
   it("makes a whole climate at sea, on ice and beyond the grid, with nothing but finite numbers", () => {
     fc.assert(
