@@ -11,7 +11,7 @@ import {
   readCoordinates,
 } from "../core/place/index.ts";
 import type { Site } from "../design/index.ts";
-import type { PlaceHints, PlaceMatch, PlaceReading } from "../interview/index.ts";
+import { isCommand, type PlaceHints, type PlaceMatch, type PlaceReading } from "../interview/index.ts";
 import { type Spot, spotText } from "./spot.ts";
 
 /** What is read from. */
@@ -141,14 +141,15 @@ const leastLetters = 3;
 
 /**
  * Names that a place being typed may become, the likeliest first, each in words that `readPlace` understands; none for
- * coordinates. An empty text finds nothing, but opens what is read from.
+ * coordinates and for words that are no answer. An empty text finds nothing, but opens what is read from.
  *
  * @param atMost  1 to 10
  */
 export function suggestedPlaces(atlas: Atlas, text: string, atMost: number): readonly string[] {
   const index = atlas.places();
   const letters = text.match(/\p{L}/gu) ?? [];
-  if (letters.length < leastLetters || readCoordinates(text).kind !== "not-coordinates") return [];
+  if (letters.length < leastLetters || isCommand(text)) return [];
+  if (readCoordinates(text).kind !== "not-coordinates") return [];
   // Namesakes in one region are one suggestion: which of them is meant is asked afterwards.
   const found = findPlaces({ index, text, atMost: 10 * atMost, isForgiving: false });
   return [...new Set(found.map(nameOf))].slice(0, atMost);

@@ -38,7 +38,7 @@ import { type Readers, readAnswer } from "./answer.ts";
 import { designLines } from "./consequence.ts";
 import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
-import { type Command, forcedText, readChoice, readCommand } from "./read/index.ts";
+import { type Command, forcedText, isForLists, readChoice, readCommand } from "./read/index.ts";
 import { reviewRows } from "./shown.ts";
 import { designNow } from "./state.ts";
 import { targetOf } from "./target.ts";
@@ -88,11 +88,6 @@ function line<D>(now: Now<D>, text: string): Step {
       return placeChosen(now, cursor, state.mode, text);
   }
 }
-
-const isForLists = (text: string): boolean =>
-  /^\s*(?:(?:show|print|make|give)(?: me)? )?(?:the |my )?(?:lists|shopping list|parts list)\s*[.!]?\s*$/i.test(
-    text,
-  );
 
 /** An option's own words are an answer, even where they are also a command ("It may pause" against "pause"). */
 function isNamedOption<D>(text: string, { cursor, state }: Now<D>): boolean {

@@ -37,6 +37,15 @@ describe("names suggested for a place being typed", () => {
       expect(suggestedPlaces(text, 3), text).toEqual([]);
   });
 
+  it("are none for words that are understood at any question, which go before places of that name", () => {
+    for (const text of ["why", "help", "more", "Back", "lists", "not sure", "change 3", "save ", "undo"])
+      expect(suggestedPlaces(text, 3), text).toEqual([]);
+    // Longer, or in quotation marks, they are names again, such as Whyalla in South Australia.
+    expect(suggestedPlaces("whya", 3).join()).toContain("Whyalla");
+    expect(suggestedPlaces("'more", 3)).not.toEqual([]);
+    expect(suggestedPlaces("moreton", 3)).not.toEqual([]);
+  });
+
   it("can be handed in as they are: a place called so is found, for a place of every country", () => {
     const seen = new Set<string>();
     for (let row = 0; row < index.count; row++) {

@@ -188,6 +188,15 @@ function targetOf(words: string | undefined): ChangeTarget {
   return number === null ? { by: "name", name: words } : { by: "number", number: Number(number[1]) };
 }
 
+/** Whether a text asks for the lists. */
+export const isForLists = (text: string): boolean =>
+  /^\s*(?:(?:show|print|make|give)(?: me)? )?(?:the |my )?(?:lists|shopping list|parts list)\s*[.!]?\s*$/i.test(
+    text,
+  );
+
+/** Whether a text asks for something at a question without options, instead of answering it. */
+export const isCommand = (text: string): boolean => isForLists(text) || readCommand(text) !== null;
+
 const isForced = (text: string): boolean => /^\s*['"‘’“”]/.test(text);
 
 /** The text an answer was meant to be: without the quotation marks that kept it from being a command. */

@@ -6,7 +6,14 @@ export { type ChoiceHeard, type ChoiceOption, readChoice } from "./choice.ts";
 export { type ChoicesHeard, readChoices } from "./choices.ts";
 export { type ClockHeard, readClock } from "./clock.ts";
 export { type ClockRangeHeard, readClockRange } from "./clock-range.ts";
-export { type ChangeTarget, type Command, forcedText, readCommand } from "./command.ts";
+export {
+  type ChangeTarget,
+  type Command,
+  forcedText,
+  isCommand,
+  isForLists,
+  readCommand,
+} from "./command.ts";
 export { type CountHeard, readCount } from "./count.ts";
 export type { OriginWord } from "./origin-words.ts";
 export { readQuantity } from "./quantity.ts";
