@@ -1,4 +1,5 @@
 import { findUnit } from "../../core/units/index.ts";
+import { NUMBER_NAMES } from "./number-words.ts";
 import { type Refused, refused } from "./refusal.ts";
 import { LONGEST_ANSWER, plainText, quotable } from "./typed-text.ts";
 
@@ -31,20 +32,6 @@ const YES: readonly string[] = [
   "of course",
 ];
 const NO: readonly string[] = ["n", "no", "nope", "nah", "nay", "false", "not really", "no way"];
-const NUMBER_WORDS: readonly string[] = [
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
 const ORDINALS: readonly string[] = [
   "first",
   "second",
@@ -126,7 +113,7 @@ function numberOf(text: string, wanted: string): number {
   const figure = /^(?:(?:option|number|no\.?|nr\.?|choice) )?#?\(?(\d{1,3})[.)]?$/i.exec(plainText(text));
   if (figure !== null) return Number(figure[1]);
   const word = wanted.replace(/^(?:option|number|the) /, "").replace(/ (?:one|option)$/, "");
-  return Math.max(NUMBER_WORDS.indexOf(word), ORDINALS.indexOf(word)) + 1;
+  return Math.max(0, NUMBER_NAMES.indexOf(word), ORDINALS.indexOf(word) + 1);
 }
 
 /** Id, label and aliases, as `folded` spells them. */

@@ -11,7 +11,8 @@ export interface NumberFound {
   readonly comma?: { readonly typed: string; readonly asThousands: number; readonly asDecimal: number };
 }
 
-const ONES = [
+/** Zero to nineteen, each at its own place. */
+export const NUMBER_NAMES: readonly string[] = [
   "zero",
   "one",
   "two",
@@ -32,11 +33,11 @@ const ONES = [
   "seventeen",
   "eighteen",
   "nineteen",
-] as const;
+];
 const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"] as const;
 
-const ONES_PATTERN = [...ONES].reverse().join("|");
-const SMALL = `(?:(${TENS.join("|")})(?:[ -](${ONES.slice(1, 10).join("|")}))?|(${ONES_PATTERN}))`;
+const ONES_PATTERN = [...NUMBER_NAMES].reverse().join("|");
+const SMALL = `(?:(${TENS.join("|")})(?:[ -](${NUMBER_NAMES.slice(1, 10).join("|")}))?|(${ONES_PATTERN}))`;
 const END = "(?![a-z])";
 const AND_PART = `(?: and (?:(?:a )?(half|quarter|third)|(three)[ -]quarters))?`;
 
@@ -87,8 +88,7 @@ function smallOf(words: readonly (string | undefined)[]): number {
   return tensValue + onesValue(afterTens) + onesValue(ones);
 }
 
-const onesValue = (word: string | undefined): number =>
-  word === undefined ? 0 : (ONES as readonly string[]).indexOf(word);
+const onesValue = (word: string | undefined): number => (word === undefined ? 0 : NUMBER_NAMES.indexOf(word));
 
 function timesOf(word: string | undefined): number {
   const times = word?.toLowerCase();

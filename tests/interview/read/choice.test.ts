@@ -26,6 +26,11 @@ const HOW_MANY: readonly ChoiceOption[] = [
   { id: "two", label: "2 cameras" },
 ];
 
+const MANY: readonly ChoiceOption[] = Array.from({ length: 13 }, (_, i) => ({
+  id: `row${i + 1}`,
+  label: String.fromCharCode(97 + i).repeat(3),
+}));
+
 const PICKED: readonly (readonly [string, readonly ChoiceOption[], string])[] = [
   ["1", WINTER, "always"],
   ["2", WINTER, "pause"],
@@ -34,6 +39,10 @@ const PICKED: readonly (readonly [string, readonly ChoiceOption[], string])[] = 
   ["#2", WINTER, "pause"],
   ["option 2", WINTER, "pause"],
   ["two", WINTER, "pause"],
+  ["one", MANY, "row1"],
+  ["twelve", MANY, "row12"],
+  ["thirteen", MANY, "row13"],
+  ["tenth", MANY, "row10"],
   ["second", WINTER, "pause"],
   ["the second one", WINTER, "pause"],
   ["pause", WINTER, "pause"],
