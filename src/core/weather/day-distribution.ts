@@ -1,9 +1,11 @@
-import { clamp, mean, sum, within } from "../numerics/index.ts";
+import { clamp, mean, within } from "../numerics/index.ts";
 import { normalShareBelow } from "./gauss.ts";
 import { CLEAREST_DAY_INDEX, DULLEST_DAY_INDEX } from "./tables.ts";
 
 /** Daily values that a month is described by. */
 const SIXTEENTHS = 16;
+/** Less light than this has no distribution worth a name. */
+const LEAST_TO_SPREAD = 1e-6;
 /** Corners of the broken line: both ends and the middle of each sixteenth. */
 const CORNERS = 2 * SIXTEENTHS;
 
@@ -38,7 +40,7 @@ export function dayDistribution(month: {
   const given = month.dailyGhiQuantiles.map((value) => within("dailyGhiQuantile", value, 0, 20));
   const index = within("clearnessIndex", month.clearnessIndex, 0, 1);
   const corners = new Float64Array(CORNERS + 1).fill(1);
-  if (index === 0 || sum(given) === 0) return corners;
+  if (index < LEAST_TO_SPREAD || mean(given) < LEAST_TO_SPREAD) return corners;
   layLine(
     corners,
     withoutTrend(
@@ -99,8 +101,11 @@ function layLine(corners: DayDistribution, values: readonly number[], index: num
   });
 }
 
+/** No day under a risen sun is quite dark; and without it months of a few bright days could not be scaled. */
+const LEAST_SHARE = 1e-3;
+
 function scaleToOne(corners: DayDistribution, most: number): void {
-  const raw = Float64Array.from(corners);
+  const raw = corners.map((corner) => Math.max(LEAST_SHARE, corner));
   const meanScaled = (scale: number): number => {
     let total = 0;
     for (let i = 0; i <= CORNERS; i += 1) {
@@ -110,7 +115,7 @@ function scaleToOne(corners: DayDistribution, most: number): void {
     return total / CORNERS;
   };
   let low = 0;
-  let high = 64;
+  let high = 2 / LEAST_SHARE;
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
     if (meanScaled(middle) < 1) low = middle;

@@ -1,3 +1,4 @@
+export { HOURS_A_YEAR } from "./calendar.ts";
 export { normalShareBelow } from "./gauss.ts";
 export { ownWeatherPlace, ownYears } from "./own-year.ts";
 export { measuredLag1ByMonth, usualLag1 } from "./persistence.ts";

@@ -2,7 +2,7 @@ import { seededDraws } from "../numerics/index.ts";
 import { DAYS_A_YEAR, MONTH_OF_DAY, twelveWithin } from "./calendar.ts";
 import { normalShareBelow } from "./gauss.ts";
 
-const SNOW_STREAM = 3;
+const SNOW_STREAM = 0xc2b2_ae35;
 
 /** Memory of the cover from day to day: it stays for about three days where it lies one day in ten (judgement). */
 const SNOW_LAG1 = 0.85;
