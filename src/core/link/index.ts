@@ -1,3 +1,4 @@
+export { type AddressPlan, addressPlan } from "./address-plan.ts";
 export {
   beamwidthFromGainDeg,
   dishBeamwidthDeg,
@@ -16,6 +17,13 @@ export {
   type ProfilePoint,
   type TerrainPath,
 } from "./bullington.ts";
+export { type CarrierChoice, COPPER_REACH_M, carrierChoices } from "./choose-carrier.ts";
+export {
+  type RadioCandidate,
+  type RadioNeed,
+  type RadioSpecification,
+  radioCandidates,
+} from "./choose-radio.ts";
 export {
   CLEARANCE_FRAC,
   type ClearingHeights,
@@ -27,6 +35,7 @@ export {
   pathClearance,
   straightGround,
 } from "./clearance.ts";
+export { type DeltaBullingtonLoss, deltaBullingtonLoss } from "./delta-bullington.ts";
 export { aimTiltDeg, earthBulgeM, effectiveEarthRatio, MEDIAN_K, radioHorizonM } from "./earth.ts";
 export {
   deygoutLossDb,
@@ -46,6 +55,15 @@ export {
 export { freeSpaceLossDb, wavelengthM } from "./free-space.ts";
 export { fresnelRadiusM } from "./fresnel.ts";
 export { type Air, gasDbPerKm, gasLossDb } from "./gas.ts";
+export {
+  type ClearanceRule,
+  clearanceRules,
+  type HeightChoice,
+  type LowestHeights,
+  lowestHeights,
+  minimumEarthRatio,
+  PRACTICAL_RULE,
+} from "./heights.ts";
 export { averageTerrainLossDb, knifeEdgeLossDb, knifeEdgeV } from "./knife-edge.ts";
 export type { ChannelWidthMHz, RadioStandard, WifiStandard } from "./modulation-tables.ts";
 export {
@@ -58,7 +76,16 @@ export {
   yearFromWorstMonthFrac,
 } from "./multipath.ts";
 export { type DiffractionMethod, type ObstacleLoss, obstacleLoss } from "./obstacle-loss.ts";
+export { type PathLoss, pathLoss, type SurveyedPath } from "./path-loss.ts";
+export type { PathRefusal, PathRefused } from "./path-refusal.ts";
+export {
+  type PathSection,
+  pathSection,
+  type SectionObstacle,
+  type SectionSample,
+} from "./path-section.ts";
 export { CHECK_RULES, type PowerLimit, type RadioBand } from "./radio-band.ts";
+export { RADIO_CLASSES, type RadioClass, type RadioClassId } from "./radio-classes.ts";
 export { POLARISATION_TILT_DEG, rainCoefficients, rainDbPerKm } from "./rain.ts";
 export {
   type RainOutage,
@@ -79,8 +106,27 @@ export {
   rateSteps,
   thermalNoiseDbm,
 } from "./rates.ts";
+export { type ObstaclesRead, readObstacles, type UnderstoodPathObstacle } from "./read-obstacles.ts";
+export { type ProfileRead, readProfile } from "./read-profile.ts";
 export { type RadioRegion, regionOfCountry } from "./regions.ts";
 export { bandsForOutdoorPointToPoint, bandsOfRegion, powerLimitDbm } from "./rules.ts";
+export {
+  type Sector,
+  type SectorLoad,
+  type SectorPost,
+  type SectorPostUse,
+  sectorLoad,
+} from "./sector.ts";
+export { type AntennaAim, antennaAim, type LevelVerdict, levelVerdict } from "./setting-up.ts";
+export { effectiveHeights, type SmoothSurface, smoothSurface } from "./smooth-earth.ts";
+export { type EarthSurface, type SphericalPath, sphericalEarthLossDb } from "./spherical-earth.ts";
+export {
+  groundAtM,
+  meanTerrainM,
+  profileObstacles,
+  terrainRoughnessM,
+  thinnedProfile,
+} from "./terrain.ts";
 export {
   acknowledgementWait,
   type CapacityCheck,
@@ -92,4 +138,12 @@ export {
   VIDEO_SHARE_FRAC,
   wiredPortMbps,
 } from "./throughput.ts";
+export {
+  type Direction,
+  type RadioEnd,
+  type TwoWayBudget,
+  type TwoWayLink,
+  twoWayAvailability,
+  twoWayBudget,
+} from "./two-way.ts";
 export { treeLossDb, woodGammaDbPerM, woodLossDb, woodMaxDb } from "./vegetation.ts";

@@ -61,6 +61,19 @@ export function obstacleLoss(path: Path): ObstacleLoss {
   return ways.reduce((best, way) => (way.lossDb < best.lossDb ? way : best));
 }
 
+/** The edges that stand apart from each other, along the path between its two ends; ground and what is passed through left out. */
+export function separateEdges(over: {
+  readonly path: Path;
+  readonly throughIndices: readonly number[];
+}): readonly EdgePoint[] {
+  const { path, throughIndices } = over;
+  const { near, far } = endPoints(path);
+  const spots = spotsOf(path).filter(
+    (spot) => spot.obstacle.kind !== "ground" && !throughIndices.includes(spot.index),
+  );
+  return [near, ...mergedEdges({ path, spots }).map((spot) => spot.point), far];
+}
+
 function spotsOf(path: Path): readonly Spot[] {
   const ends = endPoints(path);
   return pathClearance({ ...path, clearanceFrac: 0 }).points.map(({ index, fromNearM }) => {
