@@ -95,7 +95,7 @@ export function measuredLag1ByMonth(record: {
 }
 
 /** Each value's place among its fellows as a normal deviate; equal values share their places; NaN stays NaN. */
-export function normalScores(values: readonly number[]): readonly number[] {
+function normalScores(values: readonly number[]): readonly number[] {
   const sorted = values.filter(Number.isFinite).sort((a, b) => a - b);
   return values.map((value) => {
     if (!Number.isFinite(value)) return Number.NaN;

@@ -4,7 +4,7 @@ import { normalShareBelow } from "./gauss.ts";
 
 const SNOW_STREAM = 0xc2b2_ae35;
 
-/** Memory of the cover from day to day: it stays for about three days where it lies one day in ten (judgement). */
+/** Memory of the cover from day to day: spells of 2.7 days where it lies one day in ten, of 5.6 where every other (judgement). */
 const SNOW_LAG1 = 0.85;
 
 /**
