@@ -1,5 +1,6 @@
 import { sum, within } from "../numerics/index.ts";
-import { type RadioCandidate, type RadioNeed, radioCandidates } from "./choose-radio.ts";
+import { type RadioCandidate, radioCandidates } from "./choose-radio.ts";
+import type { RadioNeed } from "./radio-trial.ts";
 import { VIDEO_OVERHEAD_FRAC } from "./throughput.ts";
 
 /** Fixed part of a copper Ethernet channel; 10 m of cords at its ends make 100. ISO/IEC 11801, from memory. */

@@ -18,12 +18,7 @@ export {
   type TerrainPath,
 } from "./bullington.ts";
 export { type CarrierChoice, COPPER_REACH_M, carrierChoices } from "./choose-carrier.ts";
-export {
-  type RadioCandidate,
-  type RadioNeed,
-  type RadioSpecification,
-  radioCandidates,
-} from "./choose-radio.ts";
+export { type RadioCandidate, radioCandidates } from "./choose-radio.ts";
 export {
   CLEARANCE_FRAC,
   type ClearingHeights,
@@ -86,6 +81,7 @@ export {
 } from "./path-section.ts";
 export { CHECK_RULES, type PowerLimit, type RadioBand } from "./radio-band.ts";
 export { RADIO_CLASSES, type RadioClass, type RadioClassId } from "./radio-classes.ts";
+export type { RadioNeed, RadioSpecification } from "./radio-trial.ts";
 export { POLARISATION_TILT_DEG, rainCoefficients, rainDbPerKm } from "./rain.ts";
 export {
   type RainOutage,

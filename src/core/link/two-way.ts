@@ -50,7 +50,9 @@ export type Direction = {
   readonly toleranceDb: number;
   /** The fastest rate that leaves the wanted margin; undefined where none does. */
   readonly rate: RateStep | undefined;
-  /** At that rate, or at the slowest one where none leaves the wanted margin. */
+  /** Every rate, slowest first, with the margin it leaves. */
+  readonly steps: readonly (RateStep & { readonly marginDb: number })[];
+  /** At the rate above, or at the slowest one where none leaves the wanted margin. */
   readonly marginDb: number;
   readonly sensitivityDbm: number;
 };
@@ -84,21 +86,26 @@ export function twoWayBudget(link: TwoWayLink): TwoWayBudget {
 /**
  * Availability over the year of the direction that fails first.
  *
- * @param use.budget   of {@link twoWayBudget}; its path loss must hold the gases already
- * @param use.climate  see LinkClimate
- * @returns of rain and multipath, times added. The fade takes both directions at once: the weaker one decides
- * @throws RangeFault outside the ranges of LinkClimate
+ * A radio falls back to a slower rate when it fades, so what counts is the margin to the slowest rate that still carries
+ * the pictures, not to the one chosen under a clear sky.
+ *
+ * @param use.budget        of {@link twoWayBudget}; its path loss must hold the gases already
+ * @param use.climate       see LinkClimate
+ * @param use.leastPhyMbps  slowest rate that is enough, 0 to 100 000; the slowest there is when absent
+ * @returns of rain and multipath, times added. A fade takes both directions at once: the weaker one decides
+ * @throws RangeFault outside the ranges above and of LinkClimate
  * @source Recommendation ITU-R P.530 clauses 2.3 and 2.4
  */
 export function twoWayAvailability(use: {
   readonly budget: TwoWayBudget;
   readonly climate: LinkClimate;
+  readonly leastPhyMbps?: number;
 }): Availability {
-  const { nearToFar, farToNear } = use.budget;
-  return availability({
-    ...use.climate,
-    marginDb: Math.max(-300, Math.min(300, nearToFar.marginDb, farToNear.marginDb)),
-  });
+  const leastMbps = within("leastPhyMbps", use.leastPhyMbps ?? 0, 0, 100_000);
+  const margins = [use.budget.nearToFar, use.budget.farToNear].map(({ steps }) =>
+    Math.max(-300, ...steps.filter((step) => step.phyMbps >= leastMbps).map((step) => step.marginDb)),
+  );
+  return availability({ ...use.climate, marginDb: Math.min(300, ...margins) });
 }
 
 function direction(link: TwoWayLink, from: RadioEnd, to: RadioEnd): Direction {
@@ -119,9 +126,12 @@ function direction(link: TwoWayLink, from: RadioEnd, to: RadioEnd): Direction {
     rxLevelDbm: Math.min(30, Math.max(-200, rxLevelDbm)),
     fadeMarginDb: link.fadeMarginDb,
   });
-  const step = rate ?? rateSteps(air)[0];
-  const sensitivityDbm = step?.sensitivityDbm ?? Number.NaN;
-  within("rates of the air interface", sensitivityDbm, -200, 100);
+  const steps = rateSteps(air).map((one) => ({
+    ...one,
+    marginDb: rxLevelDbm - one.powerBackoffDb - one.sensitivityDbm,
+  }));
+  within("rates of the air interface", steps.length, 1, 100);
+  const step = steps.find((one) => one.mcs === rate?.mcs) ?? steps[0]!;
   const pathToleranceDb = within("pathToleranceDb", link.pathToleranceDb ?? 0, 0, 40);
   return {
     from: from.name,
@@ -130,8 +140,9 @@ function direction(link: TwoWayLink, from: RadioEnd, to: RadioEnd): Direction {
     rxLevelDbm,
     toleranceDb: Math.hypot(1.5, 1, 1, 1, pathToleranceDb),
     rate,
-    marginDb: rxLevelDbm - (step?.powerBackoffDb ?? 0) - sensitivityDbm,
-    sensitivityDbm,
+    steps,
+    marginDb: step.marginDb,
+    sensitivityDbm: step.sensitivityDbm,
   };
 }
 
