@@ -101,7 +101,11 @@ function isBetter(a: Trial, b: Trial): boolean {
 
 function reasonOf(need: RadioNeed, best: Trial): string {
   const db = (value: number) => `${Math.round(value * 10) / 10} dB`;
-  const hours = (year: Availability) => `${Math.round(year.outageHPerYear * 10) / 10} h a year`;
+  const hours = (year: Availability) => {
+    // the rain law ends at 0.001 % and 1 % of the year: beyond them only the side is known
+    const side = { computed: "", "at-most": "at most ", "at-least": "at least " }[year.rain.certainty];
+    return `${side}${Math.round(year.outageHPerYear * 10) / 10} h a year`;
+  };
   switch (best.lacks) {
     case "nothing":
       return best.band.outdoorAllowed === "ask"

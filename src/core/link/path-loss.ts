@@ -24,6 +24,8 @@ export type PathLoss = ObstacleLoss & {
   readonly reason: string;
   /** The same edges by Epstein and Peterson, where several stand apart: how far the methods disagree. */
   readonly secondOpinionDb: number | undefined;
+  /** How well lossDb can be known, dB either way. Judgement. */
+  readonly toleranceDb: number;
   /** The obstacle that governs, by its index in path.obstacles; undefined where it is the ground or nothing. */
   readonly governing: (PointClearance & { readonly isGround: boolean }) | undefined;
 };
@@ -53,11 +55,14 @@ export function pathLoss(path: SurveyedPath): PathLoss {
   const whole: Path = { ...path, obstacles: [...path.obstacles, ...ground] };
   const blocked = obstacleLoss(whole);
   const sphericalExtraDb =
-    blocked.method === "bullington" && path.profile && path.distanceM >= 100
+    blocked.method === "bullington" && path.profile && path.profile.length > 2 && path.distanceM >= 100
       ? smoothEarthExtraDb({ path, profile: path.profile })
       : 0;
   const separate = separateEdges({ path: whole, throughIndices: blocked.throughIndices });
   const hasSeveral = blocked.method === "double-edge" || blocked.method === "deygout";
+  const secondOpinionDb = hasSeveral
+    ? epsteinPetersonLossDb({ points: separate, frequencyMHz: path.frequencyMHz })
+    : undefined;
   const { worst } = pathClearance({ ...whole, clearanceFrac: 0.6 });
   const freeSpaceDb = freeSpaceLossDb(path);
   const gasDb = gasLossDb(path);
@@ -70,14 +75,33 @@ export function pathLoss(path: SurveyedPath): PathLoss {
     sphericalExtraDb,
     totalDb: freeSpaceDb + gasDb + blocked.lossDb + sphericalExtraDb,
     reason: reasonOf(blocked),
-    secondOpinionDb: hasSeveral
-      ? epsteinPetersonLossDb({ points: separate, frequencyMHz: path.frequencyMHz })
-      : undefined,
+    secondOpinionDb,
+    toleranceDb: toleranceOf(blocked, secondOpinionDb),
     governing: worst && {
       ...worst,
       isGround: whole.obstacles[worst.index]!.kind === "ground",
     },
   };
+}
+
+/** Of the constructions, dB either way; several edges also by how far two methods disagree. Judgement, no source. */
+const CONSTRUCTION_DB: Readonly<Record<DiffractionMethod, number>> = {
+  none: 0,
+  "single-edge": 1,
+  "double-edge": 3,
+  deygout: 3,
+  bullington: 3,
+};
+
+/** Models of vegetation disagree by as much, and wet leaves change it by as much. */
+const TREES_DB = 10;
+
+function toleranceOf(
+  { method, diffractionDb, throughIndices }: ObstacleLoss,
+  secondDb: number | undefined,
+): number {
+  const apartDb = secondDb === undefined ? 0 : Math.abs(secondDb - diffractionDb);
+  return Math.hypot(Math.max(CONSTRUCTION_DB[method], apartDb), throughIndices.length > 0 ? TREES_DB : 0);
 }
 
 function reasonOf({ method, throughIndices }: ObstacleLoss): string {

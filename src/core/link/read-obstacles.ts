@@ -51,6 +51,13 @@ export function readObstacles(
   ) {
     return { kind: "obstacles", obstacles: [] };
   }
+  const thousands = /(?<![\d.,])[1-9]\d{0,2},\d{3}(?!\d)/.exec(plain);
+  if (thousands) {
+    return pathRefused(
+      "thousands-comma",
+      `Is ${thousands[0]} a thousand or a fraction? Write it without the comma.`,
+    );
+  }
   const obstacles: UnderstoodPathObstacle[] = [];
   for (const facts of descriptions(pathFacts(plain))) {
     const found = obstaclesOf(facts, from);

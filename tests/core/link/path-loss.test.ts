@@ -35,6 +35,7 @@ describe("which construction is taken, and why", () => {
     near(found.totalDb, freeSpaceLossDb(level) + gasLossDb(level), { within: 1e-9 });
     expect(found.governing).toBeUndefined();
     expect(found.secondOpinionDb).toBeUndefined();
+    expect(found.toleranceDb).toBe(0);
   });
 
   /** How: J(v) of Recommendation ITU-R P.526 clause 4.1 for the one edge. */
@@ -52,6 +53,7 @@ describe("which construction is taken, and why", () => {
     const found = pathLoss({ ...level, obstacles: [ridge(1500, 30), ridge(3500, 26)] });
     expect(found.method).toBe("double-edge");
     expect(found.secondOpinionDb).toBeGreaterThan(20);
+    expect(found.toleranceDb).toBeGreaterThanOrEqual(Math.abs(found.secondOpinionDb! - found.diffractionDb));
     expect(found.governing?.index).toBe(0);
   });
 
@@ -82,6 +84,7 @@ describe("which construction is taken, and why", () => {
     const trees: Obstacle = { distanceFromNearM: 2500, topM: 40, kind: "trees", depthM: 3 };
     const found = pathLoss({ ...level, obstacles: [trees] });
     expect(found.throughIndices).toEqual([0]);
+    expect(found.toleranceDb).toBe(10);
     expect(found.reason).toContain("trees");
   });
 });
