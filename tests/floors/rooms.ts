@@ -25,6 +25,7 @@ const field = (lowerFields: readonly string[] = [], packages: readonly string[] 
   floor(["src/core/units", "src/core/numerics", ...lowerFields], { isPure: true, packages });
 
 const fields = [
+  "src/core/astronomy",
   "src/core/climate",
   "src/core/place",
   "src/core/sun",
@@ -41,9 +42,10 @@ const fields = [
 export const rooms: Readonly<Record<string, Room>> = {
   "src/core/numerics": floor([], { isPure: true }),
   "src/core/units": floor(["src/core/numerics"], { isPure: true }),
-  "src/core/climate": field(),
+  "src/core/astronomy": field(),
+  "src/core/climate": field(["src/core/astronomy"]),
   "src/core/place": field([], ["geographiclib-geodesic", "@photostructure/tz-lookup"]),
-  "src/core/sun": field(),
+  "src/core/sun": field(["src/core/astronomy"]),
   "src/core/energy": field(["src/core/sun", "src/core/climate"]),
   "src/core/weather": field(["src/core/sun", "src/core/climate"]),
   "src/core/wiring": field(),

@@ -1,5 +1,5 @@
+import { extraterrestrialDailyKWhPerM2ByMonth } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { extraterrestrialDailyKWhPerM2ByMonth } from "./extraterrestrial.ts";
 import { type ExtremeTemperatures, extremeTemperatures } from "./extremes.ts";
 import type { ClimateGrids } from "./grids.ts";
 import { blended, cellsRound, nodesRound, storedAt, valueAt } from "./lookup.ts";

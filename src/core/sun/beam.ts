@@ -1,5 +1,5 @@
+import { acosHeldRad, cosDeg, radOfDeg, sinDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { acosHeldRad, cosDeg, radOfDeg, sinDeg } from "./angle.ts";
 
 export interface Plane {
   /** 0 = flat, 90 = upright. */

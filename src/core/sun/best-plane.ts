@@ -1,4 +1,4 @@
-import { turnDeg } from "./angle.ts";
+import { turnDeg } from "../astronomy/index.ts";
 import type { Plane } from "./beam.ts";
 import { type BestTilt, bestTiltOf, shortfallFrac } from "./best-tilt.ts";
 import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";

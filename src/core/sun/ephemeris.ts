@@ -1,4 +1,4 @@
-import { cosDeg, degOfRad, radOfDeg, sinDeg, turnDeg } from "./angle.ts";
+import { cosDeg, degOfRad, radOfDeg, sinDeg, turnDeg } from "../astronomy/index.ts";
 
 /** Julian date of the epoch of UTC milliseconds, 1970-01-01. */
 const UNIX_EPOCH_JD = 2_440_587.5;

@@ -1,5 +1,5 @@
+import { cosDeg, sinDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg, sinDeg } from "./angle.ts";
 import type { SkyPlaneIrradiance } from "./sky-models.ts";
 
 /**

@@ -1,5 +1,5 @@
+import { degOfRad } from "../astronomy/index.ts";
 import { clamp } from "../numerics/index.ts";
-import { degOfRad } from "./angle.ts";
 import { treeElevationDeg } from "./horizon.ts";
 import { type HorizonRefused, refused, saidNumber } from "./horizon-refusal.ts";
 import type { HorizonFact } from "./horizon-words.ts";

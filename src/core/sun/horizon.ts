@@ -1,5 +1,5 @@
+import { degOfRad, turnDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { degOfRad, turnDeg } from "./angle.ts";
 
 /** A direction and how high the land, a tree or a house stands there. */
 export interface HorizonPoint {

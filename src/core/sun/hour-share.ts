@@ -1,5 +1,5 @@
+import { cosDeg, radOfDeg, sinDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg, radOfDeg, sinDeg } from "./angle.ts";
 
 interface HourOfDay {
   /** Middle of the hour, -180 to 180; noon 0, 15 deg an hour. */

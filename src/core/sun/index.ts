@@ -1,3 +1,18 @@
+export {
+  cooperDeclinationDeg,
+  daylightHours,
+  distanceFactorRatio,
+  equationOfTimeMin,
+  extraterrestrialDailyKWhPerM2,
+  extraterrestrialSpanKWhPerM2,
+  type LatitudeDay,
+  MEAN_DAY_BY_MONTH,
+  type MeanDay,
+  SOLAR_CONSTANT_W_PER_M2,
+  spencerDeclinationDeg,
+  spencerDistanceFactorRatio,
+  sunsetHourAngleDeg,
+} from "../astronomy/index.ts";
 export { beamTiltRatio, type Plane, skyViewFrac } from "./beam.ts";
 export { type BestPlane, bestPlane } from "./best-plane.ts";
 export { type BestTilt, bestTilt } from "./best-tilt.ts";
@@ -10,20 +25,6 @@ export {
   sandiaModuleTempC,
   type Weather,
 } from "./cell.ts";
-export {
-  daylightHours,
-  extraterrestrialDailyKWhPerM2,
-  extraterrestrialSpanKWhPerM2,
-  type LatitudeDay,
-  sunsetHourAngleDeg,
-} from "./day.ts";
-export {
-  cooperDeclinationDeg,
-  distanceFactorRatio,
-  equationOfTimeMin,
-  spencerDeclinationDeg,
-  spencerDistanceFactorRatio,
-} from "./declination.ts";
 export {
   collaresPereiraRablDiffuseFrac,
   dailyDiffuseFrac,
@@ -76,7 +77,6 @@ export {
 } from "./read-horizon.ts";
 export { hayDaviesPoa, hdkrPoa, perezPoa, type SkyLight, type SkyPlaneIrradiance } from "./sky-models.ts";
 export { type SunTimes, sunTimes } from "./sun-times.ts";
-export { MEAN_DAY_BY_MONTH, type MeanDay, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
 export { type SeasonTilt, type TiltPair, tiltPair } from "./tilt-pair.ts";
 export { type ClearSky, turbidClearSky } from "./turbid-sky.ts";
 export { huldModulePowerW, moduleCurrentRatio, type SiliconFit, weakLightRatio } from "./weak-light.ts";

@@ -1,5 +1,5 @@
+import { cosDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg } from "./angle.ts";
 import { hourlyDiffuseFrac } from "./diffuse.ts";
 
 /**

@@ -1,17 +1,18 @@
-import { clamp, within } from "../numerics/index.ts";
-import { cosDeg } from "./angle.ts";
-import { aboveRing, cosineIntegralRad, LEVEL_NORMAL, type SunCircle, sunCircle } from "./beam.ts";
-import { sunsetHourAngleDeg } from "./day.ts";
 import {
   cooperDeclinationDeg,
+  cosDeg,
   distanceFactorRatio,
+  MEAN_DAY_BY_MONTH,
+  SOLAR_CONSTANT_W_PER_M2,
   spencerDeclinationDeg,
   spencerDistanceFactorRatio,
-} from "./declination.ts";
+  sunsetHourAngleDeg,
+} from "../astronomy/index.ts";
+import { clamp, within } from "../numerics/index.ts";
+import { aboveRing, cosineIntegralRad, LEVEL_NORMAL, type SunCircle, sunCircle } from "./beam.ts";
 import { hourlyDiffuseFrac, monthlyDiffuseFrac } from "./diffuse.ts";
 import { clearSkyGhiWPerM2 } from "./irradiance.ts";
 import { sunDirection } from "./position.ts";
-import { MEAN_DAY_BY_MONTH, SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
 
 /** One day that stands for a month or a part of it. */
 export interface SampleDay {

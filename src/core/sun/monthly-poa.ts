@@ -1,5 +1,5 @@
+import { cosDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg } from "./angle.ts";
 import { cosineIntegralRad, type Plane, planeNormal } from "./beam.ts";
 import { LEAST_SUN_RAD, type LevelMonth, levelMonth } from "./level-month.ts";
 import { type OpenSky, openSky, type Surroundings } from "./open-sky.ts";

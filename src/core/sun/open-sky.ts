@@ -1,5 +1,5 @@
+import { cosDeg, degOfRad, radOfDeg, sinDeg, turnDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg, degOfRad, radOfDeg, sinDeg, turnDeg } from "./angle.ts";
 import {
   aboveRing,
   cosineIntegralRad,

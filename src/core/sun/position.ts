@@ -1,7 +1,6 @@
+import { cosDeg, degOfRad, SOLAR_CONSTANT_W_PER_M2, sinDeg, tanDeg, turnDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg, degOfRad, sinDeg, tanDeg, turnDeg } from "./angle.ts";
 import { solarEphemeris } from "./ephemeris.ts";
-import { SOLAR_CONSTANT_W_PER_M2 } from "./tables.ts";
 
 /** From 1950-01-01 to 2100-01-01, for which the ephemeris holds. */
 export const FIRST_UTC_MS = -631_152_000_000;

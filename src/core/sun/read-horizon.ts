@@ -1,4 +1,4 @@
-import { turnDeg } from "./angle.ts";
+import { turnDeg } from "../astronomy/index.ts";
 import { type HorizonProfile, horizonFrom, type Obstacle } from "./horizon.ts";
 import { type HorizonRefused, refused, saidNumber } from "./horizon-refusal.ts";
 import { sizeOf } from "./horizon-size.ts";

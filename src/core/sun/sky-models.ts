@@ -1,5 +1,5 @@
+import { cosDeg, radOfDeg, sinDeg } from "../astronomy/index.ts";
 import { clamp, within } from "../numerics/index.ts";
-import { cosDeg, radOfDeg, sinDeg } from "./angle.ts";
 import { isotropicPoa, type PlaneIrradiance, relativeAirMassRatio } from "./irradiance.ts";
 
 /** Irradiance on a plane, the light of the sky parted by where in the sky it comes from. */

@@ -1,5 +1,5 @@
+import { cosDeg, degOfRad, sinDeg } from "../astronomy/index.ts";
 import { within } from "../numerics/index.ts";
-import { cosDeg, degOfRad, sinDeg } from "./angle.ts";
 import { solarEphemeris } from "./ephemeris.ts";
 import { FIRST_UTC_MS, LAST_UTC_MS } from "./position.ts";
 

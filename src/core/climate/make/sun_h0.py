@@ -2,7 +2,7 @@
 
 Monthly mean over every day of the month (not Klein's day: at 66 degrees north in December one day is not enough).
 Declination and eccentricity by Spencer (1971), solar constant 1367 W/m2, as in Duffie & Beckman, Solar Engineering of
-Thermal Processes, 1.6 and 1.10. The same formula stands in ../extraterrestrial.ts; a test compares both.
+Thermal Processes, 1.6 and 1.10. The same formula stands in core/astronomy (monthly.ts); a test compares both.
 """
 import numpy as np
 

@@ -1,5 +1,5 @@
+import { extraterrestrialDailyKWhPerM2ByMonth } from "../../astronomy/index.ts";
 import { sum, within } from "../../numerics/index.ts";
-import { extraterrestrialDailyKWhPerM2ByMonth } from "../extraterrestrial.ts";
 
 /** How twelve monthly figures of sun are printed; "a month" is the sum of all days. */
 export type IrradiationUnit = "kWh/m2 a day" | "MJ/m2 a day" | "kWh/m2 a month";

@@ -1,4 +1,4 @@
-import { extraterrestrialDailyKWhPerM2ByMonth } from "../extraterrestrial.ts";
+import { extraterrestrialDailyKWhPerM2ByMonth } from "../../astronomy/index.ts";
 import { type IrradiationCheck, monthlyIrradiation } from "./monthly-irradiation.ts";
 import { type FileRefused, refused } from "./refusal.ts";
 

@@ -1,3 +1,4 @@
+import { MEAN_DAY_BY_MONTH } from "../../astronomy/index.ts";
 import { mean, sum } from "../../numerics/index.ts";
 import { dailyShares } from "./daily-shares.ts";
 import { filledSeries } from "./filled-series.ts";
@@ -5,7 +6,7 @@ import { type IrradiationCheck, monthlyIrradiation } from "./monthly-irradiation
 import { type FileRefused, refused } from "./refusal.ts";
 
 export const HOURS_A_YEAR = 8760;
-export const DAYS_BY_MONTH = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+export const DAYS_BY_MONTH: readonly number[] = MEAN_DAY_BY_MONTH.map(({ days }) => days);
 
 /** What is read of every hour. */
 export type HourlySeries = "ghi" | "dni" | "dhi" | "temp" | "wind";

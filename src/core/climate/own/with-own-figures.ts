@@ -1,6 +1,6 @@
+import { extraterrestrialDailyKWhPerM2ByMonth } from "../../astronomy/index.ts";
 import { mean, within } from "../../numerics/index.ts";
 import type { Climate } from "../climate-at.ts";
-import { extraterrestrialDailyKWhPerM2ByMonth } from "../extraterrestrial.ts";
 import { extremeTemperatures } from "../extremes.ts";
 import { RECORD_SHARE_OF_GAP } from "../tables.ts";
 

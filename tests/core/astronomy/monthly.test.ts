@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { extraterrestrialDailyKWhPerM2ByMonth } from "../../../src/core/climate/extraterrestrial.ts";
+import {
+  extraterrestrialDailyKWhPerM2,
+  extraterrestrialDailyKWhPerM2ByMonth,
+} from "../../../src/core/astronomy/index.ts";
 import { RangeFault } from "../../../src/core/numerics/index.ts";
 import { near } from "../../helpers/near.ts";
 
@@ -44,8 +47,12 @@ describe("extraterrestrial irradiation", () => {
     });
   });
 
-  it("throws RangeFault beyond the poles", () => {
+  it("throws RangeFault beyond the poles, and for a distance that the sun never has", () => {
     expect(() => extraterrestrialDailyKWhPerM2ByMonth(90.1)).toThrow(RangeFault);
+    for (const distanceRatio of [0.89, 1.11, Number.NaN])
+      expect(() => extraterrestrialDailyKWhPerM2({ dayOfYear: 1, latitudeDeg: 50, distanceRatio })).toThrow(
+        RangeFault,
+      );
   });
 });
 

@@ -10,6 +10,8 @@ export interface LatitudeDay {
   readonly latitudeDeg: number;
   /** -24 to 24; Cooper's declination of the day when left out. */
   readonly declinationDeg?: number;
+  /** Square of mean over actual distance to the sun, 0.9 to 1.1; distanceFactorRatio of the day when left out. */
+  readonly distanceRatio?: number;
 }
 
 /**
@@ -45,11 +47,13 @@ export function daylightHours(when: LatitudeDay): number {
  *
  * @returns kWh/m2 per day, 0 in polar night, never negative
  * @accuracy with Cooper's declination about 1 % away from the polar circles
- * @throws RangeFault as sunsetHourAngleDeg, and for a day of the year outside 1..366
+ * @throws RangeFault as sunsetHourAngleDeg, for a day of the year outside 1..366 and a distance outside 0.9..1.1
  * @source Duffie and Beckman eq. 1.10.3 (solar constant 1367 W/m2); FAO-56 eq. 21 is the same
  */
 export function extraterrestrialDailyKWhPerM2(when: LatitudeDay): number {
-  return extraterrestrialSpanKWhPerM2({ ...when, startHourAngleDeg: -180, endHourAngleDeg: 180 });
+  const { dayOfYear, latitudeDeg, declinationDeg = cooperDeclinationDeg(dayOfYear) } = when;
+  const sunsetDeg = sunsetHourAngleDeg({ latitudeDeg, declinationDeg });
+  return betweenKWhPerM2({ when, declinationDeg, startDeg: -sunsetDeg, endDeg: sunsetDeg });
 }
 
 /**
@@ -72,12 +76,29 @@ export function extraterrestrialSpanKWhPerM2(
     within("endHourAngleDeg", when.endHourAngleDeg, when.startHourAngleDeg, 180),
     sunsetDeg,
   );
+  return betweenKWhPerM2({ when, declinationDeg, startDeg, endDeg });
+}
+
+/** While the sun is up. */
+function betweenKWhPerM2(span: {
+  readonly when: LatitudeDay;
+  readonly declinationDeg: number;
+  readonly startDeg: number;
+  readonly endDeg: number;
+}): number {
+  const { when, declinationDeg, startDeg, endDeg } = span;
   if (endDeg <= startDeg) return 0;
-  const normalWPerM2 = SOLAR_CONSTANT_W_PER_M2 * distanceFactorRatio(when.dayOfYear);
+  const normalWPerM2 = SOLAR_CONSTANT_W_PER_M2 * distanceRatioOf(when);
   const cosineIntegral =
     cosDeg(when.latitudeDeg) * cosDeg(declinationDeg) * (sinDeg(endDeg) - sinDeg(startDeg)) +
     radOfDeg(endDeg - startDeg) * sinDeg(when.latitudeDeg) * sinDeg(declinationDeg);
   // 24 h / 2 pi turns the integral over hour angle into hours; rounding may leave -1e-17 at the edge of polar
   // night
   return Math.max(0, ((24 / (2 * Math.PI)) * normalWPerM2 * cosineIntegral) / 1000);
+}
+
+function distanceRatioOf({ dayOfYear, distanceRatio }: LatitudeDay): number {
+  return distanceRatio === undefined
+    ? distanceFactorRatio(dayOfYear)
+    : within("distanceRatio", distanceRatio, 0.9, 1.1);
 }
