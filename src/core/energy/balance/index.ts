@@ -1,0 +1,17 @@
+export { bankTempC } from "./bank-temp.ts";
+export { rainflow } from "./cycles.ts";
+export { type BankLife, bankLifeYears } from "./life.ts";
+export { type ComingDay, type Outlook, outlook, type TierOutlook } from "./outlook.ts";
+export { equalReliabilityPairs, type ReliabilityPair } from "./pairs.ts";
+export type {
+  AmbientLoad,
+  BalanceBank,
+  BalanceController,
+  BalancePlant,
+  BankHeater,
+  LoadTier,
+  PvSupply,
+} from "./plant.ts";
+export { type ChargeReading, restVFromSoc, socFromRestVoltage } from "./rest-voltage.ts";
+export type { Balance, DarkestSpell, EnergyTotals, TierBalance } from "./result.ts";
+export { simulateBalance } from "./simulate.ts";

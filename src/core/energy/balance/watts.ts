@@ -1,0 +1,57 @@
+import { within } from "../../numerics/index.ts";
+import { HOURS_OF_YEAR } from "./plant.ts";
+import type { Prepared } from "./prepare.ts";
+
+/** Power by tier, the controller with its heater first, for the hours of one year. */
+export interface YearOfLoads {
+  readonly watts: readonly Float64Array[];
+  /** Sum of the first n tiers; entry 0 is nothing. */
+  readonly firstW: readonly Float64Array[];
+}
+
+/** Whether the loads differ from year to year, because the weather switches some of them. */
+export function areLoadsByWeather({ tiers, heater }: Prepared): boolean {
+  return heater !== null || tiers.some(({ byAmbient }) => (byAmbient ?? []).length > 0);
+}
+
+/** @param firstHour  of the year in the hourly inputs */
+export function yearOfLoads(plant: Prepared, firstHour: number): YearOfLoads {
+  const { tiers, ownW, heater, bankTempC, ambientTempC } = plant;
+  const own = new Float64Array(HOURS_OF_YEAR).fill(ownW);
+  if (heater !== null) {
+    const { heaterW, heatLossWPerK, thermostatTempC } = heater;
+    for (let hour = 0; hour < HOURS_OF_YEAR; hour++) {
+      const shortK = thermostatTempC - bankTempC[firstHour + hour]!;
+      if (shortK > 0) own[hour]! += Math.min(heaterW, shortK * heatLossWPerK);
+    }
+  }
+  const watts: Float64Array[] = [own];
+  for (const { wattsByHourOfYear, byAmbient } of tiers) {
+    if (byAmbient === undefined || byAmbient.length === 0) {
+      watts.push(wattsByHourOfYear);
+      continue;
+    }
+    const hourlyW = Float64Array.from(wattsByHourOfYear);
+    for (const { runs, tempC, watts: addedW } of byAmbient) {
+      within("watts", addedW, 0, 1e5);
+      for (let hour = 0; hour < HOURS_OF_YEAR; hour++) {
+        const ambientC = ambientTempC![firstHour + hour]!;
+        if (runs === "below" ? ambientC < tempC : ambientC > tempC) hourlyW[hour]! += addedW;
+      }
+    }
+    watts.push(hourlyW);
+  }
+  return { watts, firstW: sumsOfFirst(watts) };
+}
+
+export function sumsOfFirst(watts: readonly Float64Array[]): readonly Float64Array[] {
+  let sums = new Float64Array(watts[0]!.length);
+  const firstW = [sums];
+  for (const hourlyW of watts) {
+    const before = sums;
+    sums = new Float64Array(before.length);
+    for (let hour = 0; hour < sums.length; hour++) sums[hour] = before[hour]! + hourlyW[hour]!;
+    firstW.push(sums);
+  }
+  return firstW;
+}
