@@ -24,7 +24,7 @@ const BLIND_SPAN_FRAC = 0.3;
  *
  * @param bank.restV     0 or more; beyond the curve it is held at empty or full
  * @param bank.nominalV  as for chargeSettings
- * @accuracy as given with each reading: 0.015 V a lead-acid cell (0.09 V at 12 V), 0.010 V a lithium cell
+ * @accuracy as given with each reading: 0.015 V a lead-acid cell (0.09 V at 12 V), 0.02 V a lithium cell
  * @throws RangeFault outside the ranges above
  * @source curves from memory, see CELL_AT_REST
  */
