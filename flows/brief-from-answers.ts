@@ -165,6 +165,28 @@ function devicesOf(read: Read, scenes: readonly Scene[]): readonly Device[] {
       priority: shedding.extra,
     };
   });
+  const heaterBelowC = read("loads.heaterBelow").value;
+  const fanAboveC = read("loads.fanAbove").value;
+  const byThermostat = [
+    {
+      name: "Heater",
+      kind: "heater",
+      dayW: read("loads.heater"),
+      schedule: { kind: "cold", belowC: heaterBelowC },
+      // a frosted window shows as little as a dark one
+      priority: shedding.camera,
+    },
+    {
+      name: "Box fan",
+      kind: "fan",
+      dayW: read("loads.fan"),
+      schedule: { kind: "heat", aboveC: fanAboveC },
+      priority: shedding.camera,
+    },
+  ] as const;
+  const climateDevices = byThermostat
+    .filter(({ dayW }) => dayW.value > 0)
+    .map((device): Device => ({ ...device, nightExtraW: zero, feed: "dc" }));
   const carrier = read("link.carrier").value;
   const sender: Device[] =
     carrier === "radio" || carrier === "cellular"
@@ -180,7 +202,7 @@ function devicesOf(read: Read, scenes: readonly Scene[]): readonly Device[] {
           },
         ]
       : [];
-  return [...cameras, ...sender, ...extras];
+  return [...cameras, ...sender, ...climateDevices, ...extras];
 }
 
 function runsInMonth(read: Read): Given<readonly boolean[]> {
@@ -299,6 +321,7 @@ export function briefFromAnswers(
       marginFrac: inHundredths(read("power.margin")),
       largestPanelW: read("power.largestPanel"),
       isTiltChanged: as(read("power.tiltChange"), (answer) => answer === "yes"),
+      sizing: read("power.sizing"),
     },
     mounting: {
       overheadLine: read("mounting.overhead"),

@@ -12,7 +12,7 @@ import { powerTopic } from "./power.ts";
 import { viewTopic } from "./view.ts";
 
 export { briefFromAnswers } from "./brief-from-answers.ts";
-export { tellings } from "./tellings.ts";
+export { optionNotes, tellings } from "./tellings.ts";
 
 export const topics: readonly Topic[] = [
   placeTopic,

@@ -1,3 +1,4 @@
+import { isFanLikely, isHeaterLikely } from "../src/design/stand-ins.ts";
 import { choice, quantity, topic } from "../src/interview/define.ts";
 import { viewTopic } from "./view.ts";
 
@@ -94,6 +95,93 @@ export const loadsTopic = topic(
           (cameras === "turning" || (cameras === "several" && more.some((m) => m.kind === "turning"))),
       ),
     }),
+  )
+  .ask(
+    "heater",
+    quantity({
+      ...watts,
+      shows: "energy",
+      label: "Heater power",
+      ask: "How many watts does a heater in the camera or its housing draw?",
+      hint: "0 where there is none; the data sheet names it. Example: 12 W",
+      why: "It runs on the coldest nights, when the battery gives least.",
+      how: "Look for two figures on the data sheet: with and without heater.",
+      possible: { min: 0, max: 60 },
+      usual: { min: 0, max: 25 },
+      unsure: { use: 0, because: "small fixed cameras mostly have none (common practice)" },
+    }),
+    (given) => ({
+      // small fixed cameras mostly have none: whoever wants the fine points is asked all the same
+      when: given.site(
+        ["view.cameras", "place.fine"],
+        (site, cameras, fine) =>
+          site !== null && isHeaterLikely(site.designColdC) && (cameras === "turning" || fine === "mine"),
+      ),
+      suggest: given(["view.cameras"], (cameras) =>
+        cameras === "turning"
+          ? { use: 15, because: "housings of turning cameras have 10 to 20 W (common practice)" }
+          : { use: 0, because: "small fixed cameras mostly have none (common practice)" },
+      ),
+    }),
+  )
+  .ask(
+    "heaterBelow",
+    quantity({
+      dimension: "temperature",
+      unit: "C",
+      alsoUnit: "F",
+      shows: "energy",
+      label: "Heater on below",
+      ask: "Below which air temperature does that heater switch on?",
+      hint: "The data sheet of the camera or of its thermostat. Example: 0 C",
+      why: "The higher it is, the more hours it runs.",
+      how: "Where no figure is to be found, take 0 C.",
+      possible: { min: -40, max: 25 },
+      usual: { min: -25, max: 15 },
+      lean: "high",
+      unsure: { use: 0, because: "thermostats of housings are mostly set near freezing (common practice)" },
+    }),
+    (given) => ({ when: given(["loads.heater"], (heaterW) => heaterW > 0) }),
+  )
+  .ask(
+    "fan",
+    quantity({
+      ...watts,
+      shows: "energy",
+      label: "Fan power",
+      ask: "How many watts does a fan in the box draw?",
+      hint: "0 where there is none. Example: 2 W",
+      why: "In great heat electronics live longer with moving air, but the fan must be fed.",
+      how: "Volts times amps on its label. Most boxes of this size do without one, in the shade.",
+      possible: { min: 0, max: 30 },
+      usual: { min: 0, max: 5 },
+      unsure: { use: 0, because: "a pale box in the panel's shade does without (common practice)" },
+    }),
+    (given) => ({
+      when: given.site([], (site) => site !== null && isFanLikely(site.designHotC)),
+    }),
+  )
+  .ask(
+    "fanAbove",
+    quantity({
+      dimension: "temperature",
+      unit: "C",
+      alsoUnit: "F",
+      shows: "energy",
+      label: "Fan on above",
+      ask: "Above which air temperature does the fan run?",
+      hint: "As its thermostat is set. Example: 35 C",
+      why: "The lower it is, the more hours it runs.",
+      how: "Look at the dial or the label of its thermostat.",
+      possible: { min: 0, max: 60 },
+      usual: { min: 25, max: 45 },
+      lean: "low",
+      unsure: {
+        use: 35,
+        because: "it leaves a box 15 degrees before most devices reach their limit (common practice)",
+      },
+    }),
+    (given) => ({ when: given(["loads.fan"], (fanW) => fanW > 0) }),
   )
   .repeat("extra", { atMost: 6 }, (device) =>
     device

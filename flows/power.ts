@@ -128,4 +128,27 @@ export const powerTopic = topic(
     }),
     (given) => ({ when: given(["place.fine"], (fine) => fine === "mine") }),
   )
+  .ask(
+    "sizing",
+    choice({
+      shows: "dark",
+      label: "Which size is built",
+      ask: "Which of the two sizes shall the lists follow?",
+      hint: "The handbook's can be checked by hand; the other was run through thirty weather years of your place.",
+      why: "They rarely agree: the handbook knows no weather, and the weather years know no surprises.",
+      how: "Look at the dark hours of each, and at what they cost; a careful inspector will ask for the handbook's.",
+      options: [
+        { id: "recommended", label: "The one that reaches what I asked for, for the least money" },
+        { id: "handbook", label: "The handbook's" },
+        { id: "simulation", label: "The one of the weather years" },
+      ],
+      unsure: { use: "recommended", because: "it reaches what you asked for, and says by which of the two" },
+    }),
+    (given) => ({
+      when: given(
+        ["place.fine", "autonomy.consequence"],
+        (fine, consequence) => fine === "mine" && consequence !== "days",
+      ),
+    }),
+  )
   .end();

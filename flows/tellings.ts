@@ -2,7 +2,7 @@
  * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
  */
 import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
-import type { Design, StageName } from "../src/design/design.ts";
+import type { Design, PairOutcome, StageName } from "../src/design/design.ts";
 import type { Telling } from "../src/interview/define.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
@@ -30,6 +30,21 @@ const arrayText = (design: Design) => {
   const array = there(design.array);
   return `${n(array.installedW, 3)} W (${array.panels} x ${n(array.panelW, 3)} W)`;
 };
+
+const pairText = (pair: PairOutcome) => `${n(pair.installedW, 3)} W, ${n(pair.bankAh)} Ah`;
+
+/** What the answers to a choice would come to at this post, as far as it is known. */
+export function optionNotes(questionId: string, design: () => Design): Readonly<Record<string, string>> {
+  if (questionId !== "autonomy.consequence") return {};
+  const { reliability } = design();
+  if (reliability === null) return {};
+  return Object.fromEntries(
+    reliability.meanings.map(({ consequence, pair }) => [
+      consequence,
+      pair === null ? "here: no panel and battery reach it" : `here: ${pairText(pair)}`,
+    ]),
+  );
+}
 
 export const tellings: readonly Telling<Design>[] = [
   {
@@ -67,7 +82,7 @@ export const tellings: readonly Telling<Design>[] = [
     figure: (design) => (design.battery === null ? null : bankText(design)),
     say: (design) => {
       const bank = there(design.battery);
-      return `Battery${soFar(design, "battery")}: ${bankText(design)} for ${n(bank.autonomyDays)} days without sun.`;
+      return `Battery${soFar(design, "battery")}: ${bankText(design)} for ${n(bank.lastsDays)} days without sun.`;
     },
     short: bankText,
   },
@@ -76,8 +91,24 @@ export const tellings: readonly Telling<Design>[] = [
     label: "Panels",
     figure: (design) => (design.array === null || design.array.panels === 0 ? null : arrayText(design)),
     say: (design) =>
-      `Panels${soFar(design, "array")}: ${arrayText(design)}; the sums ask for ${n(there(design.array).requiredW, 3)} W, margin included.`,
+      `Panels${soFar(design, "array")}: ${arrayText(design)}; ${there(design.array).sizedBy === "handbook" ? "the handbook asks" : "the weather years ask"} for ${n(there(design.array).wantedW, 3)} W, margin included.`,
     short: arrayText,
+  },
+  {
+    id: "dark",
+    label: "Dark hours",
+    figure: (design) =>
+      design.reliability === null ? null : Math.round(design.reliability.yearly.carefulDarkHours),
+    step: 5,
+    say: (design) => {
+      const { yearly, years, askedDarkHours } = there(design.reliability);
+      const asked = askedDarkHours === null ? "" : ` You asked for at most ${n(askedDarkHours)}.`;
+      return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with your margin used up.${asked}`;
+    },
+    short: (design) => {
+      const { yearly } = there(design.reliability);
+      return `${n(yearly.darkHours)} h a year, ${n(yearly.worstTenthDarkHours)} in the worst year of ten`;
+    },
   },
   {
     id: "lens",

@@ -146,7 +146,7 @@ export function openProgram(about: { readonly lastPlace?: () => Site | null } = 
     attributions,
     open: opened,
     update: (state, event) => update(real, state, event),
-    view: (state) => view(interview, state),
+    view: (state) => view(real, state),
     suggestedPlaces,
     designOf,
     shortFacts: (design) =>

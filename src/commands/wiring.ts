@@ -5,14 +5,16 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { brotliDecompressSync } from "node:zlib";
-import { briefFromAnswers, tellings, topics } from "../../flows/index.ts";
+import { briefFromAnswers, optionNotes, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import { openPlaces, type PlaceIndex, timeZoneAt } from "../core/place/index.ts";
 import { type Design, designOf, type Site, type World } from "../design/index.ts";
 import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
+import { chartsOf } from "../report/index.ts";
 import { type Atlas, readPlace, suggestedPlaces as suggestedFrom } from "./read-place.ts";
 import { readSun } from "./read-sun.ts";
+import { remembering } from "./remember.ts";
 
 /** Beside the bundle, or in the source tree while it is run from there. */
 function dataBytes(field: string, file: string): Uint8Array {
@@ -55,6 +57,7 @@ export const world: World = {
     climateOfOwn({ grids: grids(), longitudeDeg, elevationM: elevationM ?? undefined, own }),
   clockMinusSolarH: ({ latitudeDeg, longitudeDeg }) =>
     standardOffsetH(timeZoneAt({ latitudeDeg, longitudeDeg })) - longitudeDeg / 15,
+  simulation: { remember: remembering() },
 };
 
 function siteFacts(site: Site): SiteFacts | null {
@@ -96,6 +99,8 @@ export const interview: Interview<Design> = {
   readSun,
   designOf: designOfAnswers,
   findingsOf: (design) => design.findings,
+  optionNotes,
+  charts: chartsOf,
 };
 
 /** Credit lines of the embedded data sets: they go into the lists' small print and into `about`. */

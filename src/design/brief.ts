@@ -85,13 +85,19 @@ export type DeviceKind =
   | "recorder"
   | "lamp"
   | "sensor"
+  | "heater"
+  | "fan"
   | "other device";
 
-/** When a device runs. Clock minutes are local clock time after midnight; `to` may lie before `from` (over midnight). */
+/** When a device runs, day and night or by thermostat. Clock minutes are local clock time after midnight; `to` may lie before `from` (over midnight). */
 export type Schedule =
   | { readonly kind: "always" }
   | { readonly kind: "daylight"; readonly marginH: number }
-  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number };
+  | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number }
+  /** By a thermostat: a heater. */
+  | { readonly kind: "cold"; readonly belowC: number }
+  /** By a thermostat: a fan. */
+  | { readonly kind: "heat"; readonly aboveC: number };
 
 export interface Device {
   readonly name: string;
@@ -107,6 +113,7 @@ export interface Device {
 
 export type Chemistry = "agm" | "lifepo4";
 export type ControllerKind = "mppt" | "pwm";
+export type Sizing = "recommended" | "handbook" | "simulation";
 export type Consequence = "nuisance" | "worry" | "disaster" | "days" | "darkHours";
 export type Support = "newMast" | "existingPole" | "wall" | "roof";
 export type SoilClass = "rock" | "gravel" | "sand" | "clay" | "soft";
@@ -181,6 +188,8 @@ export interface Brief {
     readonly marginFrac: Given<number>;
     readonly largestPanelW: Given<number>;
     readonly isTiltChanged: Given<boolean>;
+    /** Which of the two sizings the lists follow. */
+    readonly sizing: Given<Sizing>;
   };
   readonly mounting: {
     /** Distance cleared of overhead lines: yes, no, or nobody has looked. */

@@ -12,6 +12,7 @@ import type { Mounting } from "./stages/mounting.ts";
 import type { StageName } from "./stages/note.ts";
 import type { Link, View } from "./stages/picture.ts";
 import type { ArraySizing, Battery, Loads } from "./stages/power.ts";
+import type { Reliability } from "./stages/reliability.ts";
 import type { Climate, Sun } from "./stages/sky.ts";
 import type { Wiring } from "./stages/wiring.ts";
 
@@ -21,6 +22,7 @@ export type * from "./stages/note.ts";
 export { stageNames } from "./stages/note.ts";
 export type * from "./stages/picture.ts";
 export type * from "./stages/power.ts";
+export type * from "./stages/reliability.ts";
 export type * from "./stages/sky.ts";
 export type * from "./stages/wiring.ts";
 
@@ -37,6 +39,8 @@ export interface Design {
   readonly climate: Climate | null;
   readonly sun: Sun | null;
   readonly loads: Loads;
+  /** null where it was not simulated, or nothing can be sized. */
+  readonly reliability: Reliability | null;
   readonly battery: Battery | null;
   readonly array: ArraySizing | null;
   readonly wiring: Wiring | null;
@@ -67,4 +71,9 @@ export interface World {
     readonly latitudeDeg: number;
     readonly longitudeDeg: number;
   }) => number;
+  /** How the simulation keeps what it worked out already; null: the handbook's sizes alone. */
+  readonly simulation: { readonly remember: Remember } | null;
 }
+
+/** Works something out, or hands back what the same task with the same facts gave before. `given` is plain data. */
+export type Remember = <T>(task: string, given: unknown, work: () => T) => T;

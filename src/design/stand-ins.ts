@@ -25,6 +25,26 @@ export function isSnowLikely(coldestMonthC: number): boolean {
 }
 
 /**
+ * Whether a heater is worth asking about: most cameras are rated to -20 °C or lower without one.
+ *
+ * @param designColdC  lowest hour of a typical year
+ * @source common practice from memory
+ */
+export function isHeaterLikely(designColdC: number): boolean {
+  return designColdC < -20;
+}
+
+/**
+ * Whether a fan is worth asking about: a closed box stands some 10 to 15 K above the air, devices end at 50 to 60 °C.
+ *
+ * @param designHotC  highest hour of a typical year
+ * @source common practice from memory
+ */
+export function isFanLikely(designHotC: number): boolean {
+  return designHotC > 42;
+}
+
+/**
  * Frost depth to assume until the building office has been asked.
  *
  * @param coldestMonthC  mean of the coldest month

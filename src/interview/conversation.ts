@@ -97,7 +97,23 @@ export interface Interview<D> {
     about: { readonly name: string; readonly currency: string },
   ) => D;
   readonly findingsOf: (design: D) => readonly Finding[];
+  /** What the options of a choice mean for this design, by option id: "about 200 W and 100 Ah". Nothing for most questions. */
+  readonly optionNotes: (questionId: string, design: () => D) => Readonly<Record<string, string>>;
+  /** What is drawn when a topic closes, beside its summary. */
+  readonly charts: (topicId: string, design: D) => readonly Chart[];
 }
+
+/** A drawing in characters, with the same in words for whoever does not see it. */
+export interface Chart {
+  readonly title: string;
+  /** One or two sentences with the numbers in them. */
+  readonly words: string;
+  /** Set as they are, none wider than chartColumns. */
+  readonly lines: readonly string[];
+}
+
+/** So wide may a chart be: it still stands beside the margin of a screen of 60 columns. */
+export const chartColumns = 46;
 
 /** What the next typed line means: an answer to the question at the cursor, or to a question about it. */
 export type Mode =
@@ -175,6 +191,7 @@ export type Said =
       readonly rows: readonly { readonly label: string; readonly before: string; readonly after: string }[];
     }
   | { readonly kind: "review"; readonly rows: readonly ReviewRow[] }
+  | { readonly kind: "chart"; readonly chart: Chart }
   /** A topic's summary; beside it the faces may draw the post. */
   | {
       readonly kind: "topicClosed";

@@ -2,6 +2,7 @@
 
 import type { Interview, Said, State, Walked } from "./conversation.ts";
 import { topicSummary } from "./shown.ts";
+import { designNow } from "./state.ts";
 import { asking, type Now, refuse, type Step, say, theEnd } from "./turn.ts";
 import { firstUnanswered, labelOf, nextQuestion, previousQuestion, topicsOpen } from "./walk.ts";
 
@@ -70,7 +71,13 @@ export function moved<D>(now: Now<D>, state: State, walked: readonly Walked[], f
   const closing = complete.filter((id) => !state.closed.includes(id));
   const closed = [...state.closed, ...closing];
   const [after, opening] = moveTo(now, { ...state, closed }, target, returnTo);
-  return [after, [...closing.map((id) => say(topicSummary(walked, id))), ...opening]];
+  const summaries = closing.flatMap((id) => [
+    say(topicSummary(walked, id)),
+    ...now.interview
+      .charts(id, designNow(now.interview, after))
+      .map((chart) => say({ kind: "chart", chart })),
+  ]);
+  return [after, [...summaries, ...opening]];
 }
 
 /**

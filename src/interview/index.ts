@@ -4,6 +4,7 @@ export { checkFlow } from "./check-flow.ts";
 export type {
   Answer,
   Answers,
+  Chart,
   Effect,
   Event,
   Interview,

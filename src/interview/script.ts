@@ -37,6 +37,8 @@ export function runScript<D>(
     tellings: [],
     designOf: () => null,
     findingsOf: () => [],
+    optionNotes: () => ({}),
+    charts: () => [],
   };
   const asked: string[] = [];
   const refusals = new Map<string, string>();

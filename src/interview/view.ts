@@ -2,6 +2,7 @@
 
 import type { Interview, State, View, Walked } from "./conversation.ts";
 import { keptText } from "./shown.ts";
+import { designNow } from "./state.ts";
 import { nowOf } from "./turn.ts";
 import { labelOf } from "./walk.ts";
 import { always, alwaysAtTheEnd, confirmHintFor, endAsk, endHint } from "./words.ts";
@@ -51,7 +52,7 @@ export function view<D>(interview: Interview<D>, state: State): View {
         ...now,
         ask: cursor.question.ask,
         hint: cursor.question.hint,
-        options: optionsOf(cursor),
+        options: optionsOf(interview, current, cursor),
         prompt: promptOf(cursor),
         keeps: keptText(cursor),
         suggests: cursor.question.kind === "place" ? "places" : null,
@@ -82,12 +83,13 @@ function positionOf(walked: readonly Walked[], cursor: Walked): string {
   return `${cursor.topic.title}, question ${number} of ${canChange ? "about " : ""}${own.length}`;
 }
 
-function optionsOf(walked: Walked): View["options"] {
+function optionsOf<D>(interview: Interview<D>, state: State, walked: Walked): View["options"] {
   const { question } = walked;
   if (question.kind !== "choice") return [];
-  return question.options.map(({ label }: { label: string }, index: number) => ({
+  const notes = interview.optionNotes(walked.id, () => designNow(interview, state));
+  return question.options.map(({ id, label }: { id: string; label: string }, index: number) => ({
     number: index + 1,
-    label,
+    label: notes[id] === undefined ? label : `${label} (${notes[id]})`,
   }));
 }
 

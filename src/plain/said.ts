@@ -71,6 +71,8 @@ export function saidInWords(said: Said): readonly SaidLine[] {
         text: `${row.before} → ${row.after}`,
         tone: "plain",
       }));
+    case "chart":
+      return [{ margin: "", text: `${said.chart.title}. ${said.chart.words}`, tone: "plain" }];
     case "review":
       return reviewLines(said.rows);
     case "topicClosed":
@@ -101,7 +103,13 @@ function reviewLines(rows: Extract<Said, { kind: "review" }>["rows"]): readonly 
 }
 
 /** Kinds that begin a new paragraph on a page. */
-const opensParagraph: ReadonlySet<Said["kind"]> = new Set(["topicOpened", "topicClosed", "review", "aside"]);
+const opensParagraph: ReadonlySet<Said["kind"]> = new Set([
+  "topicOpened",
+  "topicClosed",
+  "review",
+  "aside",
+  "chart",
+]);
 
 /**
  * A saying as lines of text, for the plain face and for transcripts.

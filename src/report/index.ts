@@ -1,4 +1,5 @@
 /** A design as text in several formats. Returns text, writes nothing. */
+export { chartsOf } from "./charts.ts";
 export { partsCsv } from "./csv.ts";
 export { type AnswerRow, designDocument } from "./design-document.ts";
 export { designJson } from "./design-json.ts";

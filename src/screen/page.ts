@@ -2,7 +2,7 @@
  * How the page is set: like a field book, sign words and numbers stand right-aligned in a margin, then a rule, then the
  * text. Pure: sayings in, rows of styled pieces out, each row no wider than the screen.
  */
-import type { Said } from "../interview/index.ts";
+import type { Chart, Said } from "../interview/index.ts";
 import {
   asciiText,
   columnsOf,
@@ -111,8 +111,27 @@ export function drawingRoom(sheet: Sheet): number {
   return Math.min(48, Math.floor((sheet.columns - marginColumns - 3) * 0.45));
 }
 
+/** A chart as it is, its words below; where the screen is too narrow for it, the words alone. */
+function chartRows(sheet: Sheet, chart: Chart): readonly Row[] {
+  const room = textColumns(sheet);
+  const isDrawn = chart.lines.every((line) => columnsOf(line) <= room);
+  const set = (text: string, tone: Tone): readonly Row[] =>
+    lineRows(sheet, { margin: "", text, tone }, 0, room);
+  const drawn = chart.lines.map((line): Row => {
+    const piece: Piece = { text: sheet.isAscii ? asciiText(line) : line, tone: "plain" };
+    return hasMargin(sheet) ? [...marginPieces(sheet, ""), piece] : [piece];
+  });
+  return [
+    ruleRow(sheet),
+    ...set(chart.title, "strong"),
+    ...(isDrawn ? drawn : []),
+    ...set(chart.words, "plain"),
+  ];
+}
+
 /** A saying as rows, with a drawing beside it where one is given. */
 export function saidRows(sheet: Sheet, said: Said, drawing: readonly string[] | null = null): readonly Row[] {
+  if (said.kind === "chart") return chartRows(sheet, said.chart);
   const lines = saidInWords(said);
   const labelColumns = Math.max(0, ...lines.map((line) => columnsOf(line.label ?? "")));
   const reserved = drawing === null ? 0 : drawingRoom(sheet);

@@ -92,6 +92,7 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
     marginFrac: quantity(0, 1),
     largestPanelW: quantity(20, 450),
     isTiltChanged: one(true, false),
+    sizing: one("recommended", "handbook", "simulation"),
   }),
   mounting: fc.record({
     overheadLine: one("no", "yes", "notLooked"),

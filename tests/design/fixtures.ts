@@ -82,6 +82,7 @@ export const typicalBrief: Brief = {
     marginFrac: given(0.2),
     largestPanelW: given(200),
     isTiltChanged: given(false),
+    sizing: given("recommended"),
   },
   mounting: {
     overheadLine: given("no"),
@@ -135,6 +136,13 @@ export const syntheticWorld: World = {
   climateOfOwn: ({ elevationM }, own) =>
     withOwnFigures(syntheticClimate({ latitudeDeg: own.latitudeDeg, elevationM }) as Climate, own),
   clockMinusSolarH: () => 0,
+  simulation: null,
+};
+
+/** The same with weather years; nothing is kept between designs. */
+export const simulatedWorld: World = {
+  ...syntheticWorld,
+  simulation: { remember: (_task, _given, work) => work() },
 };
 
 export function syntheticClimate(

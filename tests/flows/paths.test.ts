@@ -43,6 +43,8 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
   readPlace: () => ({ kind: "sites", matches: [{ label: site.label, site }] }),
   designOf: () => null,
   findingsOf: () => [],
+  optionNotes: () => ({}),
+  charts: () => [],
 });
 
 /** Answers every question that is asked, by id or else with "unsure", until none is left. */
@@ -94,6 +96,8 @@ describe("the flow", () => {
       "view.cameras": "several",
       "view.more.1.kind": "turning",
       "view.more.2.kind": "none",
+      "loads.heater": "12 W",
+      "loads.fan": "2 W",
       "loads.extra.1.kind": "lamp",
       "loads.extra.2.kind": "none",
       "place.fine": "mine",
@@ -110,7 +114,7 @@ describe("the flow", () => {
     ];
     const reached = new Set(
       variants
-        .flatMap((variant) => asked(cold, { ...everything, ...variant }))
+        .flatMap((variant) => asked({ ...cold, designHotC: 45 }, { ...everything, ...variant }))
         .map((id) => id.replace(/^(view\.more|loads\.extra|parts\.owned)\.\d+\./, "each.")),
     );
     const all = topics

@@ -54,6 +54,8 @@ const interview: Interview<null> = {
   },
   designOf: () => null,
   findingsOf: () => [],
+  optionNotes: () => ({}),
+  charts: () => [],
 };
 
 function play(...lines: readonly string[]): { readonly state: State; readonly effects: readonly Effect[] } {

@@ -306,6 +306,8 @@ export const smallInterview: Interview<SmallDesign> = {
   },
   designOf,
   findingsOf,
+  optionNotes: () => ({}),
+  charts: () => [],
 };
 
 export interface Talk {

@@ -11,7 +11,7 @@ describe("what could not be worked", () => {
   it("is named with its reason in one sentence, and the price says what it lacks", () => {
     const text = textOf("no place");
     expect(text).toContain(
-      "Not worked, because the place is not known: climate, sun, battery, array, wiring.",
+      "Not worked, because the place is not known: climate, sun, reliability, battery, array, wiring.",
     );
     expect(text).toContain("Cost of parts, without battery and panels");
   });

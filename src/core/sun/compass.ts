@@ -34,6 +34,27 @@ export function compassDeg(words: string): number | null {
   return index < 0 ? null : index * 22.5;
 }
 
+const EIGHT_WINDS = [
+  "north",
+  "north-east",
+  "east",
+  "south-east",
+  "south",
+  "south-west",
+  "west",
+  "north-west",
+];
+
+/**
+ * The nearest of eight winds, in words.
+ *
+ * @param azimuthDeg  clockwise from true north, any turn
+ * @example compassWord(160)  // "south"
+ */
+export function compassWord(azimuthDeg: number): string {
+  return EIGHT_WINDS[((Math.round(azimuthDeg / 45) % 8) + 8) % 8]!;
+}
+
 const WIND_WORD = "(?:north|south|east|west)(?:erly|ern|wards?)?";
 const WIND_LETTERS = WINDS.toReversed().join("|");
 

@@ -25,6 +25,7 @@ export {
   sandiaModuleTempC,
   type Weather,
 } from "./cell.ts";
+export { compassWord } from "./compass.ts";
 export {
   collaresPereiraRablDiffuseFrac,
   dailyDiffuseFrac,

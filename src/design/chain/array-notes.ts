@@ -31,6 +31,18 @@ export const arrayNotes = {
     inputs: ["brief.power.controller", "brief.parts.controller"],
     source: "the builder",
   },
+  sizedBy: {
+    what: "whose power the panels were laid out for",
+    formula: "the method of reliability.chosenMethod",
+    inputs: ["reliability.chosenMethod"],
+    source: "judgement: see reliability.because",
+  },
+  wantedW: {
+    what: "power that the layout rounds up to whole panels",
+    formula: "by the handbook: required W; by the simulation: that of the chosen pair",
+    inputs: ["array.requiredW", "reliability.chosen"],
+    source: "arithmetic",
+  },
   arrayToLoadRatio: {
     what: "what the array is to give over what the load takes, in the month that decides",
     formula:

@@ -1,7 +1,7 @@
 import { coldVoc, hotVmp, recoveryDays } from "../../core/energy/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
 import type { Brief, ControllerKind } from "../brief.ts";
-import type { ArraySizing, Battery, Climate, Loads, Sun } from "../design.ts";
+import type { ArraySizing, Battery, ChosenPair, Climate, Loads, Sun } from "../design.ts";
 import {
   BATTERY_EFFICIENCY_FRAC,
   CHARGING_V_PER_12_V,
@@ -31,19 +31,24 @@ import { fixed, plain } from "./words.ts";
 
 export { arrayNotes } from "./array-notes.ts";
 
-/** The array by the IEEE 1562 worksheet, in whole panels whose strings suit bank and controller. */
+/**
+ * The array by the IEEE 1562 worksheet, in whole panels whose strings suit bank and controller; where a simulated pair was
+ * chosen, laid out for that.
+ */
 export function arrayStage(
   brief: Brief,
   climate: Climate | null,
   sun: Sun | null,
   loads: Loads,
   battery: Battery | null,
+  chosen: ChosenPair | null = null,
 ): ArraySizing | null {
   if (!climate || !sun || !battery) return null;
   const controller = controllerKind(brief);
   const need = arrayNeed(brief, { climate, sun, loads, chemistry: battery.chemistry });
   const requiredW = need.requiredW ?? 0;
-  const strings = stringsOf(brief, { requiredW, climate, battery, controller });
+  const wantedW = chosen?.wantedW ?? requiredW;
+  const strings = stringsOf(brief, { requiredW: wantedW, climate, battery, controller });
   const { panel, inSeries, inParallel } = strings;
   const panels = inSeries * inParallel;
   const installedW = panels * panel.ratedW;
@@ -63,6 +68,8 @@ export function arrayStage(
   const { controllers, controllerA } = controllerRating(chargeCurrentA);
   return {
     controller,
+    sizedBy: chosen ? "simulation" : "handbook",
+    wantedW,
     arrayToLoadRatio: need.arrayToLoadRatio,
     systemLossFrac: 1 - need.usableFracByMonth[design]!,
     soilingFrac: brief.place.soilingFrac.value,
@@ -96,14 +103,14 @@ export function arrayStage(
     controllers,
     supplyRatioByMonth,
     recoveryDays: recoveryDays({
-      usedWh: battery.autonomyDays * loads.designDailyWh,
+      usedWh: battery.lastsDays * loads.designDailyWh,
       dailyLoadWh: loads.designDailyWh,
       arrayToLoadRatio: clamp(supplyRatioByMonth[design] ?? 0, 0, 20),
     }),
   };
 }
 
-interface Strings {
+export interface Strings {
   readonly panel: SoldPanel;
   readonly inSeries: number;
   readonly inParallel: number;
@@ -112,7 +119,7 @@ interface Strings {
   readonly reason: string;
 }
 
-interface Wanted {
+export interface Wanted {
   readonly requiredW: number;
   readonly climate: Climate;
   readonly battery: Battery;
@@ -123,7 +130,7 @@ interface Wanted {
  * Fewest panels of the sizes that may be mounted, then the least beyond what is needed, then at most two strings in parallel.
  * Each string is long enough to charge the full bank with hot cells and short enough for a sold controller in the record cold.
  */
-function stringsOf(brief: Brief, wanted: Wanted): Strings {
+export function stringsOf(brief: Brief, wanted: Wanted): Strings {
   const offered = offeredPanels(brief, wanted.controller);
   const laid = offered.flatMap((panel) => layoutsOf(panel, wanted));
   laid.sort(

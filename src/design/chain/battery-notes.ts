@@ -83,6 +83,24 @@ export const batteryNotes = {
     inputs: ["battery.autonomyDays"],
     source: "as above",
   },
+  lastsDays: {
+    what: "days without sun that may be counted on",
+    formula: `by the handbook: the days of autonomy; by the simulation: ${END_OF_LIFE_FRAC} of the usable energy (an old bank) / the largest day's Wh`,
+    inputs: ["battery.autonomyDays", "battery.usableWh", "loads.largestDailyWh"],
+    source: "arithmetic; end of life: IEEE 1013, from memory",
+  },
+  sizedBy: {
+    what: "whose capacity the blocks were laid out for",
+    formula: "the method of reliability.chosenMethod",
+    inputs: ["reliability.chosenMethod"],
+    source: "judgement: see reliability.because",
+  },
+  wantedAh: {
+    what: "capacity that the layout rounds up to whole blocks",
+    formula: "by the handbook: required Ah; by the simulation: that of the chosen pair",
+    inputs: ["battery.requiredAh", "reliability.chosen"],
+    source: "arithmetic",
+  },
   bridgesDarkMonths: {
     what: "whether months without sun are carried from the bank",
     formula: `a month that is asked for has less than ${DARK_MONTH_GHI_KWH_PER_M2} kWh/m2 a day on the panel`,
@@ -189,7 +207,7 @@ export const batteryNotes = {
   blockAh: {
     what: "capacity of one block",
     formula: "sold size with the fewest strings, then the least beyond what is needed",
-    inputs: ["battery.requiredAh", "brief.power.heaviestBlockKg", "brief.parts.battery"],
+    inputs: ["battery.wantedAh", "brief.power.heaviestBlockKg", "brief.parts.battery"],
     source: "IEEE 1013-2007 clauses 7 and 8.2; sold sizes from memory",
   },
   blockV: {
@@ -212,8 +230,8 @@ export const batteryNotes = {
   },
   inParallel: {
     what: "strings in parallel",
-    formula: `required Ah / block Ah, rounded up; ${MOST_STRINGS} at most where some block allows it`,
-    inputs: ["battery.requiredAh", "battery.blockAh"],
+    formula: `wanted Ah / block Ah, rounded up; ${MOST_STRINGS} at most where some block allows it`,
+    inputs: ["battery.wantedAh", "battery.blockAh"],
     source: "IEEE 1013-2007 clause 8.2 (number from memory)",
   },
   blocks: {

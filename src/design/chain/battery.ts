@@ -7,7 +7,7 @@ import {
 } from "../../core/energy/index.ts";
 import { clamp, interpolate } from "../../core/numerics/index.ts";
 import type { Brief, Chemistry } from "../brief.ts";
-import type { Battery, Climate, Loads, Sun } from "../design.ts";
+import type { Battery, ChosenPair, Climate, Loads, Sun } from "../design.ts";
 import {
   BANK_LAG_K,
   BATTERY_MARGIN_FRAC,
@@ -32,12 +32,13 @@ export { batteryNotes } from "./battery-notes.ts";
 
 const CELL: Readonly<Record<Chemistry, CellChemistry>> = { agm: "lead-agm", lifepo4: "lifepo4" };
 
-/** The bank by the IEEE 1013 worksheet, in whole blocks. */
+/** The bank by the IEEE 1013 worksheet, in whole blocks; where a simulated pair was chosen, laid out for that. */
 export function batteryStage(
   brief: Brief,
   climate: Climate | null,
   sun: Sun | null,
   loads: Loads,
+  chosen: ChosenPair | null = null,
 ): Battery | null {
   if (!climate || !sun) return null;
   const { chemistry, chemistryReason } = chemistryOf(brief, climate);
@@ -77,9 +78,11 @@ export function batteryStage(
   });
   const bankNominalV = (BLOCK_V[chemistry] * bankV) / 12;
   const sized = sizedAt(bankNominalV);
-  const layout = layOut(brief, { chemistry, bankV, requiredAh: sized.requiredAh });
+  const wantedAh = chosen?.wantedAh ?? sized.requiredAh;
+  const layout = layOut(brief, { chemistry, bankV, requiredAh: wantedAh });
   const { block } = layout;
   const settings = chargeSettings({ chemistry: CELL[chemistry], nominalV: bankNominalV, tempC: 25 });
+  const usableWh = layout.bankAh * bankNominalV * permittedDodFrac * capacityAtTemperatureFrac;
   return {
     chemistry,
     chemistryReason,
@@ -87,6 +90,9 @@ export function batteryStage(
     bankVReason,
     bankNominalV,
     ...autonomy,
+    lastsDays: chosen ? (END_OF_LIFE_FRAC * usableWh) / loads.largestDailyWh : autonomy.autonomyDays,
+    sizedBy: chosen ? "simulation" : "handbook",
+    wantedAh,
     dailyAh: loads.largestDailyWh / bankNominalV,
     permittedDodFrac,
     permittedDodReason: dodReason(chemistry, { permittedDodFrac, climate }),
@@ -112,7 +118,7 @@ export function batteryStage(
     isHeavierThanAsked: layout.isHeavierThanAsked,
     bankAh: layout.bankAh,
     bankKg: layout.totalMassKg,
-    usableWh: layout.bankAh * bankNominalV * permittedDodFrac * capacityAtTemperatureFrac,
+    usableWh,
     absorptionV: settings.absorptionAt25V,
     floatV: settings.floatAt25V!,
     lowVoltageDisconnectV: Math.max(

@@ -1,5 +1,5 @@
 import type { Brief } from "../brief.ts";
-import type { Climate, Design, StageName, Sun, Withheld, World } from "../design.ts";
+import type { Climate, Design, Loads, StageName, Sun, Withheld, World } from "../design.ts";
 import { arrayStage } from "./array.ts";
 import { batteryStage } from "./battery.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
@@ -9,6 +9,8 @@ import { moneyStage } from "./money.ts";
 import { mountingStage } from "./mounting.ts";
 import { provisionalStages } from "./order.ts";
 import { partsStage } from "./parts.ts";
+import { chosenPairOf, reliabilityStage } from "./reliability.ts";
+import type { Handbook } from "./reliability-pairs.ts";
 import { sunStage } from "./sun.ts";
 import { viewStage } from "./view.ts";
 import { wiringStage } from "./wiring.ts";
@@ -16,22 +18,26 @@ import { wiringStage } from "./wiring.ts";
 /** Every stage of a design, in order; what one must know of it is found afterwards. */
 export function chainOf(brief: Brief, world: World): Omit<Design, "findings"> {
   const climate = climateStage(brief, world);
-  return chainUnder(brief, {
-    climate,
-    sun: sunStage(brief, climate, world),
-    refusal: climateRefusal(brief, world),
-  });
+  return chainUnder(
+    brief,
+    { climate, sun: sunStage(brief, climate, world), refusal: climateRefusal(brief, world) },
+    world,
+  );
 }
 
 /** The stages below a sun that is known already: for asking "what if" about answers that do not move it. */
 export function chainUnder(
   brief: Brief,
   above: { readonly climate: Climate | null; readonly sun: Sun | null; readonly refusal: string | null },
+  world: World,
 ): Omit<Design, "findings"> {
   const { climate, sun } = above;
-  const loads = loadsStage(brief, sun);
-  const battery = batteryStage(brief, climate, sun, loads);
-  const array = arrayStage(brief, climate, sun, loads, battery);
+  const loads = loadsStage(brief, sun, climate);
+  const handbook = handbookOf(brief, { climate, sun, loads });
+  const reliability = handbook === null ? null : reliabilityStage(brief, handbook, world);
+  const chosen = chosenPairOf(reliability);
+  const battery = chosen ? batteryStage(brief, climate, sun, loads, chosen) : (handbook?.battery ?? null);
+  const array = chosen ? arrayStage(brief, climate, sun, loads, battery, chosen) : (handbook?.array ?? null);
   const view = viewStage(brief);
   const link = linkStage(brief, climate, view);
   const mounting = mountingStage(brief, sun, loads, battery, array, link);
@@ -45,6 +51,7 @@ export function chainUnder(
     climate,
     sun,
     loads,
+    reliability,
     battery,
     array,
     view,
@@ -58,8 +65,19 @@ export function chainUnder(
   };
 }
 
+/** Both sizes by the worksheets: what the simulation starts from, and the design itself where nothing better is chosen. */
+function handbookOf(
+  brief: Brief,
+  given: { readonly climate: Climate | null; readonly sun: Sun | null; readonly loads: Loads },
+): (Handbook & { readonly sun: Sun }) | null {
+  const { climate, sun, loads } = given;
+  const battery = batteryStage(brief, climate, sun, loads);
+  const array = arrayStage(brief, climate, sun, loads, battery);
+  return climate && sun && battery && array ? { climate, sun, loads, battery, array } : null;
+}
+
 /** Stages that rest on the climate and have nothing to stand in for it. */
-const NEEDS_CLIMATE: readonly StageName[] = ["climate", "sun", "battery", "array", "wiring"];
+const NEEDS_CLIMATE: readonly StageName[] = ["climate", "sun", "reliability", "battery", "array", "wiring"];
 
 function withheldOf(brief: Brief, because: string | null): readonly Withheld[] {
   const withheld: Withheld[] = because === null ? [] : NEEDS_CLIMATE.map((stage) => ({ stage, because }));

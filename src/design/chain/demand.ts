@@ -3,8 +3,9 @@
  * stage needs to find the design month.
  */
 import { sum } from "../../core/numerics/index.ts";
-import type { Brief, Device } from "../brief.ts";
-import type { ByMonth } from "../design.ts";
+import { normalShareBelow } from "../../core/weather/index.ts";
+import type { Brief, Device, Schedule } from "../brief.ts";
+import type { ByMonth, Climate } from "../design.ts";
 import {
   BANK_SPAN_V_BY_BANK_V,
   CONTROLLER_OWN_W,
@@ -24,6 +25,34 @@ export interface Daylight {
   /** Hours of daylight on the mean day of each month. */
   readonly daylightHByMonth: ByMonth;
   readonly clockMinusSolarH: number;
+  /** For what runs by a thermostat; without it, that runs all the time. */
+  readonly air?: Air | null;
+}
+
+/** Hourly temperatures of each month, taken as spread by the bell curve about its mean. */
+export interface Air {
+  readonly meanTempCByMonth: ByMonth;
+  readonly spreadK: number;
+}
+
+/**
+ * The spread that puts the coldest hour of a usual year at the far end of the coldest month.
+ * @source arithmetic: of some 740 hours of a month, the lowest lies three standard deviations below the mean
+ */
+export function airOf(climate: Climate | null): Air | null {
+  if (climate === null) return null;
+  const { meanTempCByMonth, designColdTempC, designHotTempC } = climate;
+  const cold = Math.min(...meanTempCByMonth) - designColdTempC;
+  const hot = designHotTempC - Math.max(...meanTempCByMonth);
+  return { meanTempCByMonth, spreadK: Math.max(1, cold, hot) / 3 };
+}
+
+/** Share of a month's hours in which a thermostat has its device on. */
+function thermostatFrac(schedule: Schedule, air: Air | null | undefined, month: number): number {
+  if ((schedule.kind !== "cold" && schedule.kind !== "heat") || !air) return 1;
+  const limitC = schedule.kind === "cold" ? schedule.belowC : schedule.aboveC;
+  const belowFrac = normalShareBelow((limitC - air.meanTempCByMonth[month]!) / air.spreadK);
+  return schedule.kind === "cold" ? belowFrac : 1 - belowFrac;
 }
 
 /** Without a place every day is taken as twelve hours long, by the clock as by the sun. */
@@ -118,6 +147,8 @@ export function feedOf(device: Device, brief: Brief): Feed {
 export interface Running {
   readonly lightSpans: readonly Span[];
   readonly darkSpans: readonly Span[];
+  /** Share of those hours in which a thermostat lets it run; 1 without one. */
+  readonly onFrac: number;
 }
 
 export function runningOf(
@@ -126,7 +157,8 @@ export function runningOf(
 ): Running {
   const { brief, month, daylight } = when;
   const daylightH = daylight.daylightHByMonth[month]!;
-  if (!drawn.isAlwaysOn && !brief.hours.runsInMonth.value[month]) return { lightSpans: [], darkSpans: [] };
+  if (!drawn.isAlwaysOn && !brief.hours.runsInMonth.value[month])
+    return { lightSpans: [], darkSpans: [], onFrac: 1 };
   const running = drawn.device
     ? runningSpans({
         schedule: drawn.device.schedule,
@@ -137,6 +169,7 @@ export function runningOf(
   return {
     lightSpans: common(running, lightSpans(daylightH)),
     darkSpans: common(running, darkSpans(daylightH)),
+    onFrac: drawn.device ? thermostatFrac(drawn.device.schedule, daylight.air, month) : 1,
   };
 }
 
@@ -146,8 +179,8 @@ export function drawnWh(
   running: Running,
 ): { readonly lightWh: number; readonly darkWh: number } {
   return {
-    lightWh: drawn.batteryRatio * drawn.dayW * lengthH(running.lightSpans),
-    darkWh: drawn.batteryRatio * drawn.nightW * lengthH(running.darkSpans),
+    lightWh: drawn.batteryRatio * drawn.dayW * lengthH(running.lightSpans) * running.onFrac,
+    darkWh: drawn.batteryRatio * drawn.nightW * lengthH(running.darkSpans) * running.onFrac,
   };
 }
 
@@ -157,7 +190,15 @@ export function lengthH(spans: readonly Span[]): number {
 
 /** Mean power from the battery in each hour of the mean day of each month, 12 x 24. */
 export function batteryWByMonthAndHour(brief: Brief, daylight: Daylight): readonly (readonly number[])[] {
-  const draws = drawsOf(brief);
+  return wByMonthAndHour(drawsOf(brief), brief, daylight);
+}
+
+/** The same of some of the draws. */
+export function wByMonthAndHour(
+  draws: readonly Drawn[],
+  brief: Brief,
+  daylight: Daylight,
+): readonly (readonly number[])[] {
   return Array.from({ length: 12 }, (_, month) => {
     const running = draws.map((drawn) => runningOf(drawn, { brief, month, daylight }));
     return Array.from({ length: 24 }, (_, hour) => {
@@ -166,6 +207,7 @@ export function batteryWByMonthAndHour(brief: Brief, daylight: Daylight): readon
         draws.map(
           (drawn, i) =>
             drawn.batteryRatio *
+            running[i]!.onFrac *
             (drawn.dayW * overlapH(running[i]!.lightSpans, thisHour) +
               drawn.nightW * overlapH(running[i]!.darkSpans, thisHour)),
         ),

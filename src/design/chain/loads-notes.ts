@@ -14,15 +14,28 @@ const OWN_DRAWS = `converter and step-up ${CONVERTER_EFFICIENCY_FRAC}, switch ${
 export const loadsNotes = {
   lines: {
     what: "what each device, and each part that serves them, takes from the battery on a day of the design month",
-    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire)`,
-    inputs: [...DEVICES, "brief.parts.radio", "sun.designMonth", "sun.daylightHByMonth"],
+    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire); what runs by a thermostat: x share of the month's hours beyond its limit, hours taken as spread by the bell curve so that the coldest or hottest hour of a usual year lies three standard deviations out`,
+    inputs: [
+      ...DEVICES,
+      "brief.parts.radio",
+      "sun.designMonth",
+      "sun.daylightHByMonth",
+      "climate.meanTempCByMonth",
+    ],
     source: OWN_DRAWS,
   },
   batteryWByMonthAndHour: {
     what: "mean power from the battery in each solar hour of the mean day of each month",
     formula:
       "sum over devices of running share of the hour x power; in months without the camera only the controller draws",
-    inputs: [...DEVICES, "sun.daylightHByMonth", "sun.clockMinusSolarH"],
+    inputs: [
+      ...DEVICES,
+      "sun.daylightHByMonth",
+      "sun.clockMinusSolarH",
+      "climate.meanTempCByMonth",
+      "climate.designColdTempC",
+      "climate.designHotTempC",
+    ],
     source: OWN_DRAWS,
   },
   dailyWhByMonth: {

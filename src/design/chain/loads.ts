@@ -1,7 +1,8 @@
 import { sum } from "../../core/numerics/index.ts";
 import type { Brief, Origin } from "../brief.ts";
-import type { LoadLine, Loads, Sun } from "../design.ts";
+import type { Climate, LoadLine, Loads, Sun } from "../design.ts";
 import {
+  airOf,
   batteryWByMonthAndHour,
   type Daylight,
   drawnWh,
@@ -16,10 +17,11 @@ export { loadsNotes } from "./loads-notes.ts";
 /**
  * What the devices draw, through switch and converters, at the battery.
  *
- * @param sun  for the length of the days and the design month; null stands for twelve-hour days
+ * @param sun      for the length of the days and the design month; null stands for twelve-hour days
+ * @param climate  for what runs by a thermostat; null lets that run all the time
  */
-export function loadsStage(brief: Brief, sun: Sun | null): Loads {
-  const daylight: Daylight = sun ?? UNKNOWN_DAYLIGHT;
+export function loadsStage(brief: Brief, sun: Sun | null, climate: Climate | null = null): Loads {
+  const daylight: Daylight = { ...(sun ?? UNKNOWN_DAYLIGHT), air: airOf(climate) };
   const byMonthAndHour = batteryWByMonthAndHour(brief, daylight);
   const dailyWhByMonth = byMonthAndHour.map(sum);
   const largestDailyWh = Math.max(...dailyWhByMonth);
@@ -36,7 +38,7 @@ export function loadsStage(brief: Brief, sun: Sun | null): Loads {
       kind: drawn.kind,
       dayW: drawn.dayW,
       nightW: drawn.nightW,
-      hoursPerDay: lengthH(running.lightSpans) + lengthH(running.darkSpans),
+      hoursPerDay: running.onFrac * (lengthH(running.lightSpans) + lengthH(running.darkSpans)),
       dailyWh: energy.lightWh + energy.darkWh,
       origin: drawn.device
         ? weakerOrigin(drawn.device.dayW.origin, drawn.device.nightExtraW.origin)

@@ -8,6 +8,7 @@ import { loadsNotes } from "./loads.ts";
 import { moneyNotes } from "./money.ts";
 import { mountingNotes } from "./mounting.ts";
 import { partsNotes } from "./parts-notes.ts";
+import { reliabilityNotes } from "./reliability-notes.ts";
 import { sunNotes } from "./sun.ts";
 import { viewNotes } from "./view.ts";
 import { wiringNotes } from "./wiring.ts";
@@ -16,6 +17,7 @@ export const notesByStage: Readonly<Record<StageName, Readonly<Record<string, No
   climate: climateNotes,
   sun: sunNotes,
   loads: loadsNotes,
+  reliability: reliabilityNotes,
   battery: batteryNotes,
   array: arrayNotes,
   view: viewNotes,

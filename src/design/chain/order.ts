@@ -10,11 +10,18 @@ interface RestsOn {
 export const restsOn: Readonly<Record<StageName, RestsOn>> = {
   climate: { topics: ["place"], stages: [] },
   sun: { topics: ["place", "loads", "hours", "view", "power"], stages: ["climate"] },
-  loads: { topics: ["loads", "hours", "view"], stages: ["sun"] },
-  battery: { topics: ["autonomy", "power", "parts"], stages: ["climate", "sun", "loads"] },
+  loads: { topics: ["loads", "hours", "view"], stages: ["climate", "sun"] },
+  reliability: {
+    topics: ["place", "loads", "hours", "autonomy", "power", "parts"],
+    stages: ["climate", "sun", "loads"],
+  },
+  battery: {
+    topics: ["autonomy", "power", "parts"],
+    stages: ["climate", "sun", "loads", "reliability"],
+  },
   array: {
     topics: ["place", "autonomy", "power", "parts"],
-    stages: ["climate", "sun", "loads", "battery"],
+    stages: ["climate", "sun", "loads", "reliability", "battery"],
   },
   view: { topics: ["view", "loads"], stages: [] },
   link: { topics: ["place", "link", "autonomy", "mounting"], stages: ["climate", "view"] },

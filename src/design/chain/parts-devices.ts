@@ -60,7 +60,8 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
     });
   }
   for (const { device } of draws) {
-    if (!device || device.kind === "camera" || device.kind === "radio") continue;
+    // a heater is part of the camera's housing
+    if (!device || ["camera", "radio", "heater"].includes(device.kind)) continue;
     parts.push({
       id: `device.${brief.loads.devices.indexOf(device) + 1}`,
       name: device.name,

@@ -28,6 +28,8 @@ export function runningSpans(when: {
   const { schedule } = when;
   switch (schedule.kind) {
     case "always":
+    case "cold":
+    case "heat":
       return [[0, 24]];
     case "daylight":
       return lightSpans(Math.min(24, when.daylightH + 2 * schedule.marginH));

@@ -18,15 +18,22 @@ export const sunNotes = {
   },
   azimuthDeg: {
     what: "direction the panel faces, clockwise from true north",
-    formula: "180 on the equator and north of it, 0 south of it",
-    inputs: ["brief.place.site"],
-    source: "common practice, no source",
+    formula:
+      "the equator's side: 180 on the equator and north of it, 0 south of it; where hills or trees are named, the fifth degree whose worst month is best",
+    inputs: ["brief.place.site", "brief.place.horizon"],
+    source: "design-month rule of IEEE 1562 (from memory); the search is our own",
   },
   facing: {
     what: "the same in a word",
-    formula: "the equator's side",
+    formula: "nearest of eight winds",
     inputs: ["sun.azimuthDeg"],
-    source: "common practice, no source",
+    source: "definition",
+  },
+  equatorLossFrac: {
+    what: "what facing the equator would lose in its worst month",
+    formula: "1 - its worst month / the worst month of the panel as it stands",
+    inputs: ["sun.azimuthDeg", "brief.place.horizon"],
+    source: "arithmetic",
   },
   poaDailyKWhPerM2ByMonth: {
     what: "irradiation on the panel per day (the same as peak sun hours)",
@@ -70,11 +77,36 @@ export const sunNotes = {
     inputs: ["climate.ghiDailyKWhPerM2ByMonth", "sun.latitudeTiltDeg", "sun.snowFracByMonth"],
     source: MEAN_DAY_METHOD,
   },
+  latitudeLossFrac: {
+    what: "what that tilt loses in its worst month against the best one",
+    formula: "1 - its worst month / the best tilt's worst month",
+    inputs: ["sun.latitudePoaDailyKWhPerM2ByMonth", "sun.poaDailyKWhPerM2ByMonth"],
+    source: "arithmetic",
+  },
   summerTiltDeg: {
-    what: "second slope for the six lighter months, where the builder changes it",
-    formula: "as the tilt, over those months alone",
+    what: "second slope for the lighter months, where the builder changes it",
+    formula:
+      "the pair of slopes and of seasons whose worst month is best; of equals the one that gathers most over the year",
     inputs: ["brief.power.isTiltChanged", "climate.ghiDailyKWhPerM2ByMonth"],
     source: "design-month rule of IEEE 1562 (from memory)",
+  },
+  summerMonths: {
+    what: "months of the second slope",
+    formula: "as above, in a row, three at least",
+    inputs: ["brief.power.isTiltChanged", "climate.ghiDailyKWhPerM2ByMonth"],
+    source: "as above",
+  },
+  twoTiltsWorstGainFrac: {
+    what: "what two slopes bring more than the best single one in the worst month",
+    formula: "1 - the single slope's worst month / that of the pair",
+    inputs: ["sun.summerTiltDeg"],
+    source: "arithmetic",
+  },
+  twoTiltsYearGainFrac: {
+    what: "and over the year",
+    formula: "mean of the twelve months of the pair / that of the single slope - 1",
+    inputs: ["sun.summerTiltDeg"],
+    source: "arithmetic",
   },
   daylightHByMonth: {
     what: "hours between sunrise and sunset on the mean day of each month",

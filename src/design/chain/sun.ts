@@ -1,22 +1,22 @@
 import {
-  type BestTilt,
+  bestPlane,
   bestTilt,
+  compassWord,
   daylightHours,
   extraterrestrialDailyKWhPerM2,
   horizonLoss,
   type LevelSun,
   MEAN_DAY_BY_MONTH,
   monthlyHeatLossFrac,
+  tiltPair,
 } from "../../core/sun/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ByMonth, Climate, Sun, World } from "../design.ts";
 import { NOCT_C, POWER_PER_K } from "../practice/sold.ts";
 import { ALBEDO, LEAST_TILT_DEG, snowFracByMonth } from "../practice/sun.ts";
-import { dailyWhByMonth } from "./demand.ts";
+import { airOf, dailyWhByMonth } from "./demand.ts";
 
 export { sunNotes } from "./sun-notes.ts";
-
-const NORTHERN_SUMMER: readonly number[] = [3, 4, 5, 6, 7, 8];
 
 /** What falls on the panel at the tilt whose worst month is best for this demand. */
 export function sunStage(brief: Brief, climate: Climate | null, world: World): Sun | null {
@@ -27,7 +27,10 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
     daylightHours({ dayOfYear, latitudeDeg }),
   );
   const clockMinusSolarH = world.clockMinusSolarH(site);
-  const askedWhByMonth = askedOnly(brief, dailyWhByMonth(brief, { daylightHByMonth, clockMinusSolarH }));
+  const askedWhByMonth = askedOnly(
+    brief,
+    dailyWhByMonth(brief, { daylightHByMonth, clockMinusSolarH, air: airOf(climate) }),
+  );
   const snow = snowFracByMonth({
     snowWeeks: brief.place.snowWeeks.value,
     meanTempCByMonth: climate.meanTempCByMonth,
@@ -40,33 +43,32 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
     horizon: brief.place.horizon.value,
   };
   const weighted = askedWhByMonth.map((dailyWh, month) => dailyWh / (1 - snow[month]!));
-  const sweep = (months: (month: number) => boolean): BestTilt | null => {
-    const demand = weighted.map((dailyWh, month) => (months(month) ? dailyWh : 0));
-    return demand.some((dailyWh) => dailyWh > 0)
-      ? bestTilt({ ...level, dailyWhByMonth: demand, minTiltDeg: LEAST_TILT_DEG })
-      : null;
-  };
-
-  const year = sweep(() => true)!;
-  const isSummer = (month: number) => NORTHERN_SUMMER.includes(month) === latitudeDeg >= 0;
-  const summer = brief.power.isTiltChanged.value ? sweep(isSummer) : null;
-  const winter = summer ? (sweep((month) => !isSummer(month)) ?? summer) : year;
+  const wish = { ...level, dailyWhByMonth: weighted, minTiltDeg: LEAST_TILT_DEG };
+  // with an open horizon nothing is gained by turning away from the equator
+  const turned = brief.place.horizon.value.length > 0 ? bestPlane(wish) : null;
+  const one = turned?.equatorFacing ?? bestTilt(wish);
+  const pair = brief.power.isTiltChanged.value ? tiltPair(wish) : null;
+  const stands = pair ? { ...pair, tiltDeg: pair.winter.tiltDeg } : (turned ?? one);
   const bare = (poa: number, month: number) => poa * (1 - snow[month]!);
-  const poaDailyKWhPerM2ByMonth = winter.poaDailyKWhPerM2ByMonth
-    .map((poa, month) => (summer && isSummer(month) ? summer.poaDailyKWhPerM2ByMonth[month]! : poa))
-    .map(bare);
-  const shade = horizonLoss({ ...level, tiltDeg: winter.tiltDeg, azimuthDeg: winter.azimuthDeg });
+  const poaDailyKWhPerM2ByMonth = stands.poaDailyKWhPerM2ByMonth.map(bare);
+  const shade = horizonLoss({ ...level, tiltDeg: stands.tiltDeg, azimuthDeg: stands.azimuthDeg });
+  const hasTwoTilts = pair !== null && pair.summer.tiltDeg !== pair.winter.tiltDeg;
   return {
-    tiltDeg: winter.tiltDeg,
-    azimuthDeg: winter.azimuthDeg,
-    facing: winter.azimuthDeg === 0 ? "north" : "south",
+    tiltDeg: stands.tiltDeg,
+    azimuthDeg: stands.azimuthDeg,
+    facing: compassWord(stands.azimuthDeg),
+    equatorLossFrac: pair ? 0 : (turned?.equatorLossFrac ?? 0),
     poaDailyKWhPerM2ByMonth,
     beamShadeFracByMonth: shade.beamLossFracByMonth,
     diffuseShadeFrac: shade.diffuseLossFrac,
     shadeFracByMonth: shade.poaLossFracByMonth,
-    latitudeTiltDeg: year.latitudeTilt.tiltDeg,
-    latitudePoaDailyKWhPerM2ByMonth: year.latitudeTilt.poaDailyKWhPerM2ByMonth.map(bare),
-    summerTiltDeg: summer && summer.tiltDeg !== winter.tiltDeg ? summer.tiltDeg : null,
+    latitudeTiltDeg: one.latitudeTilt.tiltDeg,
+    latitudePoaDailyKWhPerM2ByMonth: one.latitudeTilt.poaDailyKWhPerM2ByMonth.map(bare),
+    latitudeLossFrac: one.latitudeLossFrac,
+    summerTiltDeg: hasTwoTilts ? pair.summer.tiltDeg : null,
+    summerMonths: hasTwoTilts ? pair.summer.months : [],
+    twoTiltsWorstGainFrac: pair?.oneTiltLossFrac ?? 0,
+    twoTiltsYearGainFrac: pair?.yearGainFrac ?? 0,
     daylightHByMonth,
     clockMinusSolarH,
     snowFracByMonth: snow,

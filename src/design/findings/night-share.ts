@@ -26,7 +26,7 @@ export const nightShare: Rule = ({ brief, climate, sun, loads, battery, array })
   );
   if (!runsAtNight || !battery || !array) return null;
   const day = byDaylight(brief);
-  const dayLoads = loadsStage(day, sun);
+  const dayLoads = loadsStage(day, sun, climate);
   const dayBattery = batteryStage(day, climate, sun, dayLoads);
   const dayArray = arrayStage(day, climate, sun, dayLoads, dayBattery);
   if (!dayBattery || !dayArray) return null;

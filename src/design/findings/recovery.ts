@@ -12,7 +12,7 @@ export const recovery: Rule = ({ sun, loads, battery, array }) => {
   const days = array.recoveryDays;
   if (days !== null && days <= GOOD_DAYS) return null;
   const supply = array.supplyRatioByMonth[sun.designMonth] ?? 0;
-  const wantedRatio = 1 + battery.autonomyDays / GOOD_DAYS;
+  const wantedRatio = 1 + battery.lastsDays / GOOD_DAYS;
   const wantedW = supply > 0 ? (array.installedW * wantedRatio) / supply : array.installedW;
   const month = monthName(sun.designMonth);
   return {

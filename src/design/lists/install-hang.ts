@@ -67,7 +67,7 @@ function panel(post: Post): MaybeStep {
         post.livePanel,
         post.heat,
       ],
-      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. A compass shows magnetic ${sun.facing}: correct it for the local declination.`,
+      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. A compass shows magnetic north: correct it for the local declination.`,
       expects: `Tilt within ${degrees(3)}, direction within ${degrees(10)}, the lower edge ${lowerEdge(post)}.`,
     },
   );

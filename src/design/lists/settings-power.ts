@@ -88,6 +88,8 @@ function schedules({ design }: Post): readonly MaybeStep[] {
     if (schedule.kind === "daylight") return [`${name} ${byDaylight(schedule.marginH)}`];
     if (schedule.kind === "clock")
       return [`${name} from ${clock(schedule.fromMin)} to ${clock(schedule.toMin)}`];
+    if (schedule.kind === "cold") return [`${name} on below ${degreesC(schedule.belowC)}`];
+    if (schedule.kind === "heat") return [`${name} on above ${degreesC(schedule.aboveC)}`];
     return dayW.value === 0 && nightExtraW.value > 0 ? [`${name} from sunset to sunrise`] : [];
   });
   const months = brief.hours.runsInMonth.value.flatMap((runs, month) => (runs ? [month] : []));

@@ -4,6 +4,7 @@
  * @source intervals: common practice, from memory; monthly readings and the 80 % limit in the manner of IEEE 1188, from
  *         memory; washing and growth as in NREL/TP-7A40-73822
  */
+import { monthName } from "../chain/words.ts";
 import * as cautions from "./cautions.ts";
 import { decibels, degrees, listed, percent, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
@@ -140,7 +141,7 @@ function tilt(post: Post): MaybeStep {
     sun.summerTiltDeg !== null &&
     step(
       "tilt",
-      `Twice a year: tilt the panels to ${degrees(sun.summerTiltDeg)} at the spring equinox and back to ${degrees(sun.tiltDeg)} at the autumn one.`,
+      `Twice a year: tilt the panels to ${degrees(sun.summerTiltDeg)} when ${monthName(sun.summerMonths[0]!)} begins and back to ${degrees(sun.tiltDeg)} when ${monthName(sun.summerMonths.at(-1)!)} ends.`,
       {
         cautions: [...(post.hasFrame ? [] : post.high), cautions.wind, post.livePanel],
         why: "The sums of the dark season count on the steep tilt, so never miss the autumn.",

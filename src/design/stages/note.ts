@@ -4,6 +4,7 @@ export const stageNames = [
   "climate",
   "sun",
   "loads",
+  "reliability",
   "battery",
   "array",
   "view",

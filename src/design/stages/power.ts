@@ -40,6 +40,12 @@ export interface Battery {
   readonly bankNominalV: number;
   readonly autonomyDays: number;
   readonly autonomyReason: string;
+  /** Days without sun that may be counted on: those asked of the worksheet, or what the chosen bank still gives when it is old. */
+  readonly lastsDays: number;
+  /** Whose capacity the layout rounds up: the worksheet's, or that of the simulated pair. */
+  readonly sizedBy: SizedBy;
+  /** Capacity that the layout rounds up. */
+  readonly wantedAh: number;
   /** The bank carries the post through months without sun: the days are those of polar stations. */
   readonly bridgesDarkMonths: boolean;
   readonly dailyAh: number;
@@ -80,8 +86,20 @@ export interface Battery {
   readonly needsWarmth: boolean;
 }
 
+/** The handbook's worksheet, or the simulation over many weather years. */
+export type SizedBy = "handbook" | "simulation";
+
+/** What a bank and an array are to be laid out for instead of what the worksheets ask. */
+export interface ChosenPair {
+  readonly wantedAh: number;
+  readonly wantedW: number;
+}
+
 export interface ArraySizing {
   readonly controller: ControllerKind;
+  readonly sizedBy: SizedBy;
+  /** Power that the layout rounds up. */
+  readonly wantedW: number;
   readonly arrayToLoadRatio: number;
   /** All losses between the sun on the panel and the battery's terminals in the design month, heat and soiling included. */
   readonly systemLossFrac: number;

@@ -30,8 +30,10 @@ export interface Climate {
 export interface Sun {
   readonly tiltDeg: number;
   readonly azimuthDeg: number;
-  /** "south" or "north" (the equator's side). */
-  readonly facing: "north" | "south";
+  /** The same as one of eight winds: mostly "south" or "north", the equator's side. */
+  readonly facing: string;
+  /** What facing the equator would lose in its worst month, because hills or trees stand there; 0 mostly. */
+  readonly equatorLossFrac: number;
   /** On the panel, after horizon and snow, before soiling. */
   readonly poaDailyKWhPerM2ByMonth: ByMonth;
   /** What stands round the panel takes this much straight from the sun, from the sky, and of all together. */
@@ -41,8 +43,15 @@ export interface Sun {
   /** The same as poaDailyKWhPerM2ByMonth at the latitude rule's tilt. */
   readonly latitudeTiltDeg: number;
   readonly latitudePoaDailyKWhPerM2ByMonth: ByMonth;
-  /** Second tilt for the six lighter months, where the builder will climb twice a year; else null. */
+  /** What that tilt would lose in its worst month. */
+  readonly latitudeLossFrac: number;
+  /** Second tilt for the lighter months, where the builder will climb twice a year; else null. */
   readonly summerTiltDeg: number | null;
+  /** Months of the second tilt, 0 = January; empty without one. */
+  readonly summerMonths: readonly number[];
+  /** What two tilts gather more than the best single one: in the worst month, and over the year. */
+  readonly twoTiltsWorstGainFrac: number;
+  readonly twoTiltsYearGainFrac: number;
   /** Hours of daylight on the mean day of each month. */
   readonly daylightHByMonth: ByMonth;
   /** Local clock time less solar time, hours: schedules by the clock are moved by it. */

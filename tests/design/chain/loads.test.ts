@@ -4,7 +4,7 @@ import type { Device } from "../../../src/design/brief.ts";
 import { batteryWByMonthAndHour, feedOf } from "../../../src/design/chain/demand.ts";
 import { loadsStage } from "../../../src/design/chain/loads.ts";
 import { darkSpans, lightSpans, overlapH, runningSpans } from "../../../src/design/chain/spans.ts";
-import type { Sun } from "../../../src/design/design.ts";
+import type { Climate, Sun } from "../../../src/design/design.ts";
 import { near } from "../../helpers/near.ts";
 import { camera, changed, given, radio, typicalBrief } from "../fixtures.ts";
 
@@ -145,5 +145,40 @@ describe("laws", () => {
         },
       ),
     );
+  });
+});
+
+describe("what runs by a thermostat", () => {
+  // coldest month -5, lowest hour of the year -29: eight kelvin to one standard deviation
+  const climate = {
+    meanTempCByMonth: [-5, -3, 2, 8, 13, 17, 19, 18, 13, 8, 2, -3],
+    designColdTempC: -29,
+    designHotTempC: 35,
+  } as unknown as Climate;
+  const heater: Device = {
+    ...camera,
+    name: "Heater",
+    kind: "heater",
+    feed: "dc",
+    dayW: given(12),
+    nightExtraW: given(0),
+    schedule: { kind: "cold", belowC: -13 },
+  };
+  const brief = changed({ loads: { devices: [heater] } });
+
+  it("a heater set one standard deviation below January's mean is on for 15.87 % of it", () => {
+    // standard normal table: 0.1587 below -1
+    const loads = loadsStage(brief, { ...sun, designMonth: 0 }, climate);
+    near(loads.lines[0]!.hoursPerDay, 24 * 0.1587, { within: 0.01 });
+    near(loads.lines[0]!.dailyWh, (12 * 24 * 0.1587) / 0.8624, { within: 0.05 });
+    near(loads.dailyWhByMonth[6]! - loads.dailyWhByMonth[5]!, 0, { within: 0.1 });
+  });
+  it("a fan runs in the rest of the hours", () => {
+    const fan: Device = { ...heater, name: "Fan", kind: "fan", schedule: { kind: "heat", aboveC: -13 } };
+    const loads = loadsStage(changed({ loads: { devices: [heater, fan] } }), sun, climate);
+    near(loads.lines[0]!.hoursPerDay + loads.lines[1]!.hoursPerDay, 24, { within: 1e-9 });
+  });
+  it("where the climate is not known it is taken as always on", () => {
+    near(loadsStage(brief, sun).lines[0]!.hoursPerDay, 24, { within: 1e-9 });
   });
 });

@@ -9,7 +9,7 @@ import {
   topicsUnder,
 } from "../../../src/design/chain/order.ts";
 import { designOf, notesOf, type StageName, stageNames, topicIds } from "../../../src/design/index.ts";
-import { at, changed, given, syntheticWorld, typicalBrief } from "../fixtures.ts";
+import { at, changed, given, simulatedWorld, syntheticWorld, typicalBrief } from "../fixtures.ts";
 
 describe("the order of the stages", () => {
   it("each rests only on stages named before it", () => {
@@ -27,7 +27,7 @@ describe("the order of the stages", () => {
 
 describe("notes", () => {
   const notes = notesOf();
-  const design = designOf(typicalBrief, syntheticWorld);
+  const design = designOf(typicalBrief, simulatedWorld);
   it("stand beside every field of every stage, and beside nothing else", () => {
     const fields = stageNames.flatMap((stage) =>
       Object.keys(design[stage]!).map((field) => `${stage}.${field}`),
@@ -78,7 +78,14 @@ describe("what is provisional", () => {
     const { provisional, withheld } = designOf(at(null), syntheticWorld);
     expect(provisional).not.toContain("view");
     expect(provisional).toContain("loads");
-    expect(withheld.map(({ stage }) => stage)).toEqual(["climate", "sun", "battery", "array", "wiring"]);
+    expect(withheld.map(({ stage }) => stage)).toEqual([
+      "climate",
+      "sun",
+      "reliability",
+      "battery",
+      "array",
+      "wiring",
+    ]);
   });
 });
 

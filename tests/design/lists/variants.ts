@@ -8,6 +8,7 @@ import {
   given,
   radio,
   scene,
+  simulatedWorld,
   sites,
   syntheticWorld,
   typicalBrief,
@@ -159,7 +160,8 @@ export const briefs: Readonly<Record<string, Brief>> = {
   }),
 };
 
-export const designs: readonly (readonly [name: string, design: Design])[] = Object.entries(briefs).map(
-  ([name, brief]) => [name, designOf(brief, syntheticWorld)],
-);
+export const designs: readonly (readonly [name: string, design: Design])[] = [
+  ...Object.entries(briefs).map(([name, brief]) => [name, designOf(brief, syntheticWorld)] as const),
+  ["weather years", designOf(changed({ power: { isTiltChanged: given(true) } }), simulatedWorld)],
+];
 export const designNamed = (name: string): Design => designs.find(([one]) => one === name)![1];

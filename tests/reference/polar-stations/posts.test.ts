@@ -25,6 +25,7 @@ const world: World = {
     climateAt({ grids, latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
   climateOfOwn: ({ longitudeDeg }, own) => climateOfOwn({ grids, longitudeDeg, own }),
   clockMinusSolarH: () => 0,
+  simulation: null,
 };
 
 /** 4.41 W / 0.98 + 0.5 W of controller = 5.0 W at the battery, straight from a 12 V bank, day and night. */

@@ -1,0 +1,85 @@
+/** The loads as the simulation switches them: what sheds together, hour by hour of the year. */
+import type { AmbientLoad, LoadTier } from "../../core/energy/index.ts";
+import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
+import type { Brief } from "../brief.ts";
+import type { Climate, Sun } from "../design.ts";
+import { EARLY_SHED_FRAC, RECONNECT_BAND_FRAC } from "../practice/reliability.ts";
+import { airOf, type Drawn, drawsOf, wByMonthAndHour } from "./demand.ts";
+
+export interface PostTier extends LoadTier {
+  /** In words. */
+  readonly devices: string;
+  /** The picture is dark while this tier is off. */
+  readonly carriesPicture: boolean;
+}
+
+const HOURS_OF_YEAR = 8760;
+
+/**
+ * Two tiers at most: what may go early, and what the picture needs, the switch and the controller with it. They differ by
+ * what the bank still holds when they are shed.
+ *
+ * @param demandRatio  every draw is taken this much larger
+ */
+export function tiersOf(
+  brief: Brief,
+  given: {
+    readonly climate: Climate;
+    readonly sun: Sun;
+    readonly permittedDodFrac: number;
+    readonly demandRatio: number;
+  },
+): readonly PostTier[] {
+  const offFrac = 1 - given.permittedDodFrac;
+  const draws = drawsOf(brief);
+  const camera = Math.min(
+    ...draws.map(({ device }) => (device?.kind === "camera" ? device.priority : Number.POSITIVE_INFINITY)),
+  );
+  const isEarly = ({ device }: Drawn) => device !== null && device.priority < camera;
+  const early = draws.filter(isEarly);
+  const core = draws.filter((drawn) => !isEarly(drawn) && drawn.kind !== "controller");
+  const tier = (some: readonly Drawn[], about: { readonly isCore: boolean }): PostTier => {
+    const shedBelowSocFrac = offFrac + (about.isCore ? 0 : EARLY_SHED_FRAC);
+    return {
+      name: about.isCore ? "picture" : "extras",
+      devices: some.map(({ name }) => name).join(", "),
+      carriesPicture: about.isCore,
+      priority: about.isCore ? 1 : 2,
+      shedBelowSocFrac,
+      returnAboveSocFrac: Math.min(0.95, shedBelowSocFrac + RECONNECT_BAND_FRAC),
+      ...hourly(some, brief, given),
+    };
+  };
+  return [
+    ...(early.length > 0 ? [tier(early, { isCore: false })] : []),
+    ...(core.length > 0 ? [tier(core, { isCore: true })] : []),
+  ];
+}
+
+/** Watts by hour, and what a thermostat switches by the weather's own temperature where the post runs all year. */
+function hourly(
+  draws: readonly Drawn[],
+  brief: Brief,
+  given: { readonly climate: Climate; readonly sun: Sun; readonly demandRatio: number },
+): { readonly wattsByHourOfYear: Float64Array; readonly byAmbient: readonly AmbientLoad[] } {
+  const isAllYear = brief.hours.runsInMonth.value.every(Boolean);
+  const byAmbient = isAllYear ? draws.flatMap((drawn) => ambientLoad(drawn, given.demandRatio)) : [];
+  const steady = isAllYear ? draws.filter((drawn) => ambientLoad(drawn, 1).length === 0) : draws;
+  const byMonth = wByMonthAndHour(steady, brief, { ...given.sun, air: airOf(given.climate) });
+  const wattsByHourOfYear = new Float64Array(HOURS_OF_YEAR);
+  let hour = 0;
+  MEAN_DAY_BY_MONTH.forEach(({ days }, month) => {
+    const day = byMonth[month]!;
+    for (let end = hour + 24 * days; hour < end; hour += 1)
+      wattsByHourOfYear[hour] = day[hour % 24]! * given.demandRatio;
+  });
+  return { wattsByHourOfYear, byAmbient };
+}
+
+function ambientLoad({ device, dayW, batteryRatio }: Drawn, demandRatio: number): readonly AmbientLoad[] {
+  const watts = dayW * batteryRatio * demandRatio;
+  const schedule = device?.schedule;
+  if (schedule?.kind === "cold") return [{ runs: "below", tempC: schedule.belowC, watts }];
+  if (schedule?.kind === "heat") return [{ runs: "above", tempC: schedule.aboveC, watts }];
+  return [];
+}

@@ -1,0 +1,102 @@
+import type { Notes, Reliability } from "../design.ts";
+import {
+  ARRAY_RATIOS,
+  BANK_LAG_H,
+  EARLY_SHED_FRAC,
+  LEAST_SIMULATED_DAYS,
+  MOST_SIMULATED_DAYS,
+  RECONNECT_BAND_FRAC,
+} from "../practice/reliability.ts";
+
+const WEATHER = [
+  "climate.ghiDailyKWhPerM2ByMonth",
+  "climate.dailyGhiQuantilesByMonth",
+  "climate.meanTempCByMonth",
+  "climate.designColdTempC",
+  "climate.designHotTempC",
+  "sun.tiltDeg",
+  "sun.azimuthDeg",
+  "sun.snowFracByMonth",
+  "brief.place.horizon",
+  "brief.place.soilingFrac",
+] as const;
+const POST = ["brief.loads.devices", "brief.hours.runsInMonth", "brief.power.controller"] as const;
+
+const SIMULATION = `hourly energy balance: days drawn from the place's own spread with their memory of the day before (Graham, Hollands and Brunger 1988, from memory; memory by Aguiar, Collares-Pereira and Conde 1988), hours by Collares-Pereira and Rabl 1979, panel by Hay and Davies 1980 with glass, heat and weak light, bank with losses, cold and age; bank ${BANK_LAG_H} h behind the air, loads back at ${RECONNECT_BAND_FRAC} more charge than they went off at, extras off ${EARLY_SHED_FRAC} earlier: judgement`;
+const pair = (what: string) => ({
+  what,
+  formula:
+    "whole panels and whole blocks, their weight, area and price (panels, frame, blocks), and the mean dark hours a year in the careful case",
+  inputs: [...WEATHER, ...POST, "reliability.carefulRatio"],
+  source: `${SIMULATION}; sizes sold and prices from memory`,
+});
+
+export const reliabilityNotes = {
+  years: {
+    what: "weather years that are run through",
+    formula: "a fixed number, drawn from one seed, so that the same brief gives the same figures",
+    inputs: [],
+    source: "judgement: what comes once in ten years is met three times",
+  },
+  askedDarkHours: {
+    what: "hours a year in which the picture may be dark",
+    formula:
+      "as answered; 438, 87.6, 8.76 for a nuisance, a worry, a disaster; nothing where days were asked",
+    inputs: ["brief.autonomy.consequence", "brief.autonomy.askedDarkHours"],
+    source:
+      "availability classes of 95 % and 99 % (Ball and Risser 1988, as quoted in Applied Photovoltaics section 7.2); 99.9 % judgement",
+  },
+  carefulRatio: {
+    what: "demand of the careful case, by which pairs are judged, over the demand as answered",
+    formula:
+      "the larger of 1 + margin and 1 / (1 - uncertainty of the sun); every case has a bank at the end of its life",
+    inputs: ["brief.power.marginFrac", "climate.ghiUncertaintyFrac"],
+    source: "judgement",
+  },
+  handbook: pair("the pair that the worksheets ask for, and what it really delivers"),
+  pairs: {
+    ...pair("pairs that reach what was asked: for each array the least bank, cheapest first"),
+    formula: `arrays of ${ARRAY_RATIOS[0]} to ${ARRAY_RATIOS.at(-1)} times the handbook's power, banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS}; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead, up to C/2 for lithium`,
+    inputs: [
+      ...WEATHER,
+      ...POST,
+      "brief.autonomy.visitDays",
+      "brief.power.heaviestBlockKg",
+      "brief.power.largestPanelW",
+      "brief.parts.battery",
+      "brief.parts.panel",
+    ],
+    source: `${SIMULATION}; two days at least: AS/NZS 4509.2:2010 (two to five days), as quoted by a training body`,
+  },
+  meanings: {
+    ...pair("what each answer to the question of consequence would come to"),
+    formula: "the cheapest pair for 438, 87.6 and 8.76 dark hours a year, while that question is open",
+  },
+  chosenMethod: {
+    what: "whose size is built",
+    formula:
+      "the builder's choice; else the handbook's where days were asked; else the one that reaches the dark hours asked for, and of two the cheaper",
+    inputs: ["brief.power.sizing", "reliability.handbook", "reliability.pairs", "reliability.askedDarkHours"],
+    source: "judgement",
+  },
+  because: {
+    what: "why that one",
+    formula: "as above, in words",
+    inputs: ["reliability.chosenMethod"],
+    source: "as above",
+  },
+  chosen: pair("the pair that is built"),
+  isReached: {
+    what: "whether it reaches what was asked",
+    formula: "dark hours in the careful case <= dark hours asked",
+    inputs: ["reliability.chosen", "reliability.askedDarkHours"],
+    source: "arithmetic",
+  },
+  yearly: {
+    what: "what the chosen pair does over the years: dark hours (mean, worst year in ten, by month, with a duller sun), charge by month, energy wasted, cycles, years of life, days to refill, frost",
+    formula:
+      "demand as answered, bank at the end of its life; life: cycles by depth against a curve, or the calendar halved for each 10 K above 25 °C, whichever ends first; frost: hours below the acid's freezing point at its charge",
+    inputs: [...WEATHER, ...POST, "climate.ghiUncertaintyFrac", "reliability.chosen"],
+    source: `${SIMULATION}; wear curves from memory; freezing points: US Army TM 5-3820-256-24-4 table 2; refilling in the sense of IEC 62124 (from memory)`,
+  },
+} satisfies Notes<Reliability>;

@@ -1,0 +1,138 @@
+/** Arrays and banks that could be bought for this post, each in order of size. */
+import { chargeCurrentBoundsA } from "../../core/energy/index.ts";
+import type { Brief } from "../brief.ts";
+import type { ArraySizing, Battery, Climate, Loads } from "../design.ts";
+import { MPPT_EFFICIENCY_FRAC } from "../practice/array.ts";
+import { END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
+import * as prices from "../practice/prices.ts";
+import {
+  ARRAY_RATIOS,
+  BANK_STEP_RATIO,
+  LEAST_SIMULATED_DAYS,
+  MOST_SIMULATED_DAYS,
+} from "../practice/reliability.ts";
+import { BLOCK_V, MAX_POWER_OVER_SHORT_A, PANEL_W_PER_M2 } from "../practice/sold.ts";
+import { stringsOf } from "./array.ts";
+import { layOut } from "./battery-layout.ts";
+
+/** What the handbook has sized, in its own words. */
+export interface Handbook {
+  readonly climate: Climate;
+  readonly loads: Loads;
+  readonly battery: Battery;
+  readonly array: ArraySizing;
+}
+
+export interface ArrayCandidate {
+  readonly wantedW: number;
+  readonly panels: number;
+  readonly panelW: number;
+  readonly installedW: number;
+  readonly inParallel: number;
+  /** Of one string, at maximum power. */
+  readonly stringA: number;
+  readonly chargeA: number;
+  readonly areaM2: number;
+}
+
+export interface BankCandidate {
+  readonly wantedAh: number;
+  readonly blocks: number;
+  readonly blockAh: number;
+  readonly bankAh: number;
+  readonly bankKg: number;
+}
+
+/** By installed power, each once. */
+export function arrayCandidates(brief: Brief, handbook: Handbook): readonly ArrayCandidate[] {
+  const { array } = handbook;
+  const wanted = [...ARRAY_RATIOS.map((ratio) => ratio * array.requiredW), array.wantedW].filter(
+    (w) => w > 0,
+  );
+  return unique(
+    wanted.map((wantedW) => arrayCandidate(brief, handbook, wantedW)),
+    ({ installedW }) => installedW,
+  );
+}
+
+export function arrayCandidate(brief: Brief, handbook: Handbook, wantedW: number): ArrayCandidate {
+  const { climate, battery, array } = handbook;
+  const { controller } = array;
+  const { panel, inSeries, inParallel } = stringsOf(brief, {
+    requiredW: wantedW,
+    climate,
+    battery,
+    controller,
+  });
+  const panels = inSeries * inParallel;
+  const installedW = panels * panel.ratedW;
+  const stringA = panel.ratedW / panel.maxPowerV;
+  return {
+    wantedW,
+    panels,
+    panelW: panel.ratedW,
+    installedW,
+    inParallel,
+    stringA,
+    chargeA:
+      controller === "mppt"
+        ? (installedW * MPPT_EFFICIENCY_FRAC) / battery.bankNominalV
+        : (stringA / MAX_POWER_OVER_SHORT_A) * inParallel,
+    areaM2: installedW / PANEL_W_PER_M2,
+  };
+}
+
+/** By capacity, each once: from the shortest autonomy that is let pass to weeks, or to the handbook's size. */
+export function bankCandidates(brief: Brief, handbook: Handbook): readonly BankCandidate[] {
+  const { loads, battery } = handbook;
+  const oldWhPerAh =
+    battery.bankNominalV * battery.permittedDodFrac * battery.capacityAtTemperatureFrac * END_OF_LIFE_FRAC;
+  const ahForDays = (days: number) => (days * loads.largestDailyWh) / oldWhPerAh;
+  const visitDays = Math.min(brief.autonomy.visitDays.value, MOST_VISIT_DAYS);
+  const leastAh = ahForDays(Math.max(LEAST_SIMULATED_DAYS, visitDays));
+  const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), 1.15 * battery.requiredAh, leastAh);
+  const steps = Math.ceil(Math.log(mostAh / leastAh) / Math.log(BANK_STEP_RATIO));
+  return unique(
+    Array.from({ length: steps + 1 }, (_, i) =>
+      bankCandidate(brief, battery, leastAh * BANK_STEP_RATIO ** i),
+    ),
+    ({ bankAh }) => bankAh,
+  );
+}
+
+export function bankCandidate(brief: Brief, battery: Battery, wantedAh: number): BankCandidate {
+  const { chemistry, bankV } = battery;
+  const { blocks, block, bankAh, totalMassKg } = layOut(brief, { chemistry, bankV, requiredAh: wantedAh });
+  return { wantedAh, blocks, blockAh: block.capacityAh, bankAh, bankKg: totalMassKg };
+}
+
+/** Whether the array charges the bank neither too weakly nor too hard. */
+export function isWellCharged(array: ArrayCandidate, bank: BankCandidate, battery: Battery): boolean {
+  const { minA, maxA } = chargeCurrentBoundsA({
+    chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
+    capacityAh: bank.bankAh,
+  });
+  return array.chargeA >= minA && array.chargeA <= maxA;
+}
+
+/** Low and high price of panels, what carries them, and blocks. */
+export function pairCost(
+  brief: Brief,
+  pair: { readonly array: ArrayCandidate; readonly bank: BankCandidate; readonly battery: Battery },
+): { readonly lowCost: number; readonly highCost: number } {
+  const { array, bank, battery } = pair;
+  const { unitsPerUsd } = prices.priceCurrency(brief.currency);
+  const perAh = prices.BLOCK_PER_AH[battery.chemistry];
+  const blockRatio = (battery.blockV / BLOCK_V[battery.chemistry]) * bank.blocks * bank.blockAh;
+  const cost = (end: 0 | 1) =>
+    unitsPerUsd *
+    (array.installedW * prices.PANEL_PER_W[end] +
+      array.areaM2 * prices.GROUND_FRAME_PER_M2[end] +
+      blockRatio * perAh[end]);
+  return { lowCost: cost(0), highCost: cost(1) };
+}
+
+function unique<T>(candidates: readonly T[], size: (candidate: T) => number): readonly T[] {
+  const bySize = new Map(candidates.map((candidate) => [size(candidate), candidate]));
+  return [...bySize.values()].toSorted((a, b) => size(a) - size(b));
+}

@@ -1,0 +1,55 @@
+/** Which of the two sizings is built, and why. */
+import type { Brief } from "../brief.ts";
+import type { PairOutcome, SizedBy } from "../design.ts";
+import { fixed } from "./words.ts";
+
+export interface Verdict {
+  readonly method: SizedBy;
+  readonly because: string;
+  readonly chosen: PairOutcome;
+}
+
+/**
+ * The one that reaches the dark hours asked for; of two that do, the cheaper. The builder's own word goes first.
+ *
+ * @param given.pairs  that reach what was asked, cheapest first
+ */
+export function recommended(
+  brief: Brief,
+  given: {
+    readonly askedDarkHours: number | null;
+    readonly handbook: PairOutcome;
+    readonly pairs: readonly PairOutcome[];
+  },
+): Verdict {
+  const { askedDarkHours, handbook, pairs } = given;
+  const best = pairs[0];
+  const byHandbook = (because: string): Verdict => ({ method: "handbook", because, chosen: handbook });
+  if (askedDarkHours === null) {
+    return byHandbook("the handbook's, because you asked for days of autonomy and not for dark hours");
+  }
+  const hours = (pair: PairOutcome) => `${fixed(pair.darkHours, 0)} dark hours a year`;
+  const asked = `at most ${fixed(askedDarkHours, 0)} were asked for`;
+  const wish = brief.power.sizing.value;
+  if (wish === "handbook") return byHandbook(`the handbook's, as you chose: ${hours(handbook)}, ${asked}`);
+  if (best === undefined) {
+    return byHandbook(
+      handbook.darkHours <= askedDarkHours
+        ? `the handbook's: ${hours(handbook)}, ${asked}, and no smaller pair reaches it`
+        : `the handbook's for want of anything better: no pair of panels and battery that was tried reaches it; this one has ${hours(handbook)}, ${asked}`,
+    );
+  }
+  const bySimulation = (because: string): Verdict => ({ method: "simulation", because, chosen: best });
+  if (wish === "simulation")
+    return bySimulation(`the weather years', as you chose: ${hours(best)}, ${asked}`);
+  if (handbook.darkHours > askedDarkHours) {
+    return bySimulation(
+      `the weather years', because the handbook's size would have ${hours(handbook)} where ${asked}; this pair has ${hours(best)}`,
+    );
+  }
+  return best.highCost < handbook.highCost
+    ? bySimulation(
+        `the weather years', because it reaches what was asked (${hours(best)}, ${asked}) for less: the handbook's larger size would have ${hours(handbook)}`,
+      )
+    : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and no cheaper pair reaches it`);
+}

@@ -1,0 +1,301 @@
+import {
+  type Balance,
+  bankLifeYears,
+  equalReliabilityPairs,
+  simulateBalance,
+} from "../../core/energy/index.ts";
+import { sum } from "../../core/numerics/index.ts";
+import type { Brief } from "../brief.ts";
+import type {
+  ChosenPair,
+  Meaning,
+  PairOutcome,
+  Reliability,
+  Remember,
+  Sun,
+  World,
+  Yearly,
+} from "../design.ts";
+import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
+import { allowedDarkHours, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
+import { CONTROLLER_OWN_W } from "../practice/loads.ts";
+import { tiersOf } from "./reliability-loads.ts";
+import {
+  type ArrayCandidate,
+  arrayCandidate,
+  arrayCandidates,
+  type BankCandidate,
+  bankCandidate,
+  bankCandidates,
+  type Handbook,
+  isWellCharged,
+  pairCost,
+} from "./reliability-pairs.ts";
+import { recommended } from "./reliability-verdict.ts";
+import { type PostWeather, postWeather } from "./reliability-weather.ts";
+
+export { reliabilityNotes } from "./reliability-notes.ts";
+
+/** Runs of the same post: one case of demand and sun, one pair. */
+type Run = (pair: Pair, how: Case) => Balance;
+
+interface Pair {
+  readonly array: ArrayCandidate;
+  readonly bank: BankCandidate;
+}
+
+interface Case {
+  readonly demandRatio: number;
+  readonly sunRatio: number;
+}
+
+const AS_ANSWERED: Case = { demandRatio: 1, sunRatio: 1 };
+
+/**
+ * The handbook's pair and all others that could be bought, run through many weather years: what each delivers, which reach
+ * what was asked, and which is to be built.
+ *
+ * Every run has a bank at the end of its life. The careful case, by which pairs are judged, has a demand larger by the builder's
+ * margin, or by what a sun duller by its uncertainty would come to, whichever is more.
+ */
+export function reliabilityStage(
+  brief: Brief,
+  given: Handbook & { readonly sun: Sun },
+  world: World,
+): Reliability | null {
+  const { climate, loads, battery, array, sun } = given;
+  if (world.simulation === null || array.panels === 0 || loads.largestDailyWh <= 0) return null;
+  const { remember } = world.simulation;
+  const weather = postWeather(brief, { climate, sun, isDirect: array.controller === "pwm" }, remember);
+  const run = runOf(brief, given, weather, remember);
+  const dullRatio = 1 - climate.ghiUncertaintyFrac;
+  const carefulRatio = Math.max(1 + brief.power.marginFrac.value, 1 / dullRatio);
+  const careful: Case = { demandRatio: carefulRatio, sunRatio: 1 };
+  const outcome = (pair: Pair): PairOutcome => ({
+    ...pair.array,
+    ...pair.bank,
+    ...pairCost(brief, { ...pair, battery }),
+    darkHours: darkHoursOf(run(pair, careful)),
+  });
+
+  const handbook = outcome({
+    array: arrayCandidate(brief, given, array.wantedW),
+    bank: bankCandidate(brief, battery, battery.wantedAh),
+  });
+  const arrays = arrayCandidates(brief, given);
+  const banks = bankCandidates(brief, given);
+  const pairsFor = (targetDarkHours: number): readonly PairOutcome[] =>
+    equalReliabilityPairs({
+      panelCounts: arrays.map((_, i) => i + 1),
+      mostStrings: banks.length,
+      targetDarkHours,
+      darkHoursOf: ({ panels, strings }) =>
+        darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
+    })
+      .pairs.flatMap(({ panels, strings }) => {
+        if (strings === null) return [];
+        const lined = arrays[panels - 1]!;
+        // a bank that the array charges too hard or too weakly is stepped over: a larger one is no darker
+        const bank = banks.slice(strings - 1).find((one) => isWellCharged(lined, one, battery));
+        return bank === undefined ? [] : [outcome({ array: lined, bank })];
+      })
+      .filter(({ darkHours }) => darkHours <= targetDarkHours)
+      .toSorted((a, b) => a.highCost - b.highCost);
+
+  const askedDarkHours = allowedDarkHours(brief.autonomy);
+  const pairs = askedDarkHours === null ? [] : pairsFor(askedDarkHours);
+  const verdict = recommended(brief, { askedDarkHours, handbook, pairs });
+  const { chosen } = verdict;
+  const isReached = askedDarkHours === null || chosen.darkHours <= askedDarkHours;
+  const chosenPair: Pair = {
+    array: arrayCandidate(brief, given, chosen.wantedW),
+    bank: bankCandidate(brief, battery, chosen.wantedAh),
+  };
+  return {
+    years: weather.years,
+    askedDarkHours,
+    carefulRatio,
+    handbook,
+    pairs,
+    meanings: meaningsOf(brief, pairsFor),
+    chosenMethod: verdict.method,
+    because: verdict.because,
+    chosen,
+    isReached,
+    yearly: yearlyOf(given, {
+      asAnswered: run(chosenPair, AS_ANSWERED),
+      careful: run(chosenPair, careful),
+      dull: run(chosenPair, { demandRatio: 1, sunRatio: dullRatio }),
+      devicesByTier: devicesByTier(brief, given),
+    }),
+  };
+}
+
+/** What a simulated pair is laid out for; null: the handbook's own sizes stand. */
+export function chosenPairOf(reliability: Reliability | null): ChosenPair | null {
+  if (reliability === null || reliability.chosenMethod === "handbook") return null;
+  const { wantedAh, wantedW } = reliability.chosen;
+  return { wantedAh, wantedW };
+}
+
+function runOf(
+  brief: Brief,
+  given: Handbook & { readonly sun: Sun },
+  weather: PostWeather,
+  remember: Remember,
+): Run {
+  const { climate, sun, battery, array } = given;
+  const isDirect = array.controller === "pwm";
+  const losses = (1 - WIRING_LOSS_FRAC) * (1 - MISMATCH_LOSS_FRAC);
+  return ({ array: panels, bank }, { demandRatio, sunRatio }) => {
+    const loads = tiersOf(brief, {
+      climate,
+      sun,
+      permittedDodFrac: battery.permittedDodFrac,
+      demandRatio,
+    });
+    const plant = {
+      bank: {
+        chemistry: battery.chemistry === "agm" ? ("lead-agm" as const) : ("lifepo4" as const),
+        nominalV: battery.bankNominalV,
+        ratedAh: bank.bankAh,
+        healthFrac: END_OF_LIFE_FRAC,
+      },
+      controller: {
+        efficiencyFrac: isDirect ? 1 : MPPT_EFFICIENCY_FRAC,
+        maxOutputA: 2 * panels.chargeA,
+        ownW: CONTROLLER_OWN_W * demandRatio,
+      },
+      supply: isDirect
+        ? { ratedA: panels.stringA * losses * sunRatio, strings: panels.inParallel }
+        : { ratedW: panels.installedW * losses * sunRatio },
+    };
+    const facts = [
+      brief.place.site.value,
+      climate,
+      sun,
+      brief.place.horizon.value,
+      brief.place.soilingFrac.value,
+    ];
+    const keyed = loads.map((tier) => ({ ...tier, wattsByHourOfYear: digest(tier.wattsByHourOfYear) }));
+    return remember("balance", [plant, keyed, facts], () =>
+      simulateBalance({
+        pv: isDirect
+          ? {
+              kind: "pwm",
+              outputRatio: weather.outputRatio,
+              ratedA: plant.supply.ratedA!,
+              strings: plant.supply.strings!,
+            }
+          : { kind: "mppt", outputRatio: weather.outputRatio, ratedW: plant.supply.ratedW! },
+        bank: { ...plant.bank, tempC: weather.bankTempC },
+        controller: plant.controller,
+        loads,
+        ambientTempC: weather.ambientTempC,
+        years: weather.years,
+      }),
+    );
+  };
+}
+
+/** A year of loads repeats each month's day: its twelve days tell it whole. */
+function digest(wattsByHourOfYear: Float64Array): readonly number[] {
+  return Array.from({ length: 12 }, (_, month) =>
+    Array.from(wattsByHourOfYear.subarray(month * 730 + 48, month * 730 + 72)),
+  ).flat();
+}
+
+const PICTURE = "picture";
+
+function darkHoursOf(balance: Balance): number {
+  return balance.tiers.find(({ name }) => name === PICTURE)?.darkHoursPerYear ?? 0;
+}
+
+function devicesByTier(brief: Brief, given: Handbook & { readonly sun: Sun }): ReadonlyMap<string, string> {
+  const { climate, sun, battery } = given;
+  return new Map(
+    tiersOf(brief, { climate, sun, permittedDodFrac: battery.permittedDodFrac, demandRatio: 1 }).map(
+      ({ name, devices }) => [name, devices],
+    ),
+  );
+}
+
+function meaningsOf(
+  brief: Brief,
+  pairsFor: (targetDarkHours: number) => readonly PairOutcome[],
+): readonly Meaning[] {
+  // once the question is closed only what was asked matters: two more searches would be for nothing
+  if (!brief.openTopics.includes("autonomy")) return [];
+  return (["nuisance", "worry", "disaster"] as const).map((consequence) => {
+    const askedDarkHours = DARK_HOURS[consequence];
+    return { consequence, askedDarkHours, pair: pairsFor(askedDarkHours)[0] ?? null };
+  });
+}
+
+/** Days drawn of the darkest spell. */
+const SPELL_DAYS = 39;
+
+function yearlyOf(
+  { battery }: Handbook,
+  runs: {
+    readonly asAnswered: Balance;
+    readonly careful: Balance;
+    readonly dull: Balance;
+    readonly devicesByTier: ReadonlyMap<string, string>;
+  },
+): Yearly {
+  const { asAnswered, careful, dull } = runs;
+  const picture = asAnswered.tiers.find(({ name }) => name === PICTURE);
+  const { darkestSpell, energy } = asAnswered;
+  // a month before the lowest day and some days after it
+  const from = Math.max(0, darkestSpell.lowestAtDay - SPELL_DAYS + 9);
+  const startDayOfYear = (darkestSpell.startDay + from) % 365;
+  const life = bankLifeYears({
+    chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
+    cyclesPerYearByDepth: asAnswered.cyclesPerYearByDepth,
+    tempC: asAnswered.ageingTempC,
+  });
+  const wantedWh = sum(asAnswered.tiers.map(({ wantedWhPerYear }) => wantedWhPerYear));
+  const unmetWh = sum(asAnswered.tiers.map(({ unmetWhPerYear }) => unmetWhPerYear));
+  return {
+    darkHours: picture?.darkHoursPerYear ?? 0,
+    worstTenthDarkHours: picture?.worstYearInTenDarkHours ?? 0,
+    darkHoursByMonth: picture?.darkHoursByMonth ?? Array.from({ length: 12 }, () => 0),
+    carefulDarkHours: darkHoursOf(careful),
+    dullSunDarkHours: darkHoursOf(dull),
+    lossOfLoadFrac: wantedWh > 0 ? unmetWh / wantedWh : 0,
+    tiers: asAnswered.tiers
+      .map(({ name, darkHoursPerYear }) => ({
+        devices: runs.devicesByTier.get(name) ?? name,
+        darkHours: darkHoursPerYear,
+      }))
+      .toReversed(),
+    lowestSocFracByMonth: asAnswered.lowestSocFracByMonth,
+    medianSocFracByMonth: asAnswered.medianSocFracByMonth,
+    darkSpell: {
+      month: monthOfDay(startDayOfYear),
+      lowestSocFracByDay: Array.from(darkestSpell.dailyLowestSocFrac.slice(from, from + SPELL_DAYS)),
+      offBelowSocFrac: 1 - battery.permittedDodFrac,
+    },
+    wastedFrac: energy.pvAvailableWh > 0 ? energy.pvWastedWh / energy.pvAvailableWh : 0,
+    fullCyclesPerYear: asAnswered.equivalentFullCyclesPerYear,
+    batteryYears: life.years,
+    batteryYearsReason:
+      life.ruledBy === "cycles"
+        ? "worn by its charging and discharging"
+        : "aged by time and warmth before its cycles are used up",
+    refillDays: asAnswered.recovery === null ? null : asAnswered.recovery.meanHours / 24,
+    frostHours: asAnswered.freezingHoursPerYear,
+  };
+}
+
+function monthOfDay(day: number): number {
+  let month = 0;
+  let first = 0;
+  for (const days of [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]) {
+    if (day < first + days) return month;
+    first += days;
+    month += 1;
+  }
+  return 11;
+}

@@ -1,0 +1,27 @@
+/** How the weather years are run, and what a simulated pair must be beside reliable. */
+
+/** A dull spell that comes once in ten years is met three times. @source judgement */
+export const WEATHER_YEARS = 30;
+/** Any would do; a fixed one gives the same brief the same figures. */
+export const WEATHER_SEED = 20_260;
+
+/**
+ * No simulated bank lasts less than this without any sun: dirt, a fault or a forgotten branch are in no weather year.
+ * @source AS/NZS 4509.2:2010: two to five days at least, as quoted by an Australian training body
+ */
+export const LEAST_SIMULATED_DAYS = 2;
+
+/** What is shed before the camera goes off while the bank still has this much more. @source judgement */
+export const EARLY_SHED_FRAC = 0.1;
+/** Loads come back when the bank has this much more than when they went off. @source judgement: 12.6 V after 11.5 V */
+export const RECONNECT_BAND_FRAC = 0.15;
+
+/** A boxed bank follows the air with this delay. @source judgement: tens of kilos of lead in an insulated box */
+export const BANK_LAG_H = 24;
+
+/** Panel powers that are tried, over what the handbook asks. @source judgement */
+export const ARRAY_RATIOS: readonly number[] = [0.5, 0.65, 0.8, 1, 1.25, 1.55, 1.9, 2.4];
+/** Each bank that is tried is larger than the one before by about this. @source judgement: the gaps in sold sizes */
+export const BANK_STEP_RATIO = 1.25;
+/** Banks are tried up to so many days of the heaviest load, or to the handbook's own size. @source judgement */
+export const MOST_SIMULATED_DAYS = 30;

@@ -1,0 +1,88 @@
+/** What many weather years say of the post: dark hours, charge through the year, and which pairs of panels and battery would do. */
+import type { ByMonth } from "./note.ts";
+import type { ChosenPair, SizedBy } from "./power.ts";
+
+/** One pair of array and bank, and what it delivers. */
+export interface PairOutcome extends ChosenPair {
+  readonly panels: number;
+  readonly panelW: number;
+  readonly installedW: number;
+  readonly blocks: number;
+  readonly blockAh: number;
+  readonly bankAh: number;
+  readonly bankKg: number;
+  /** Of all panels: what the wind sees. */
+  readonly areaM2: number;
+  /** Of panels and blocks alone, in the brief's currency. */
+  readonly lowCost: number;
+  readonly highCost: number;
+  /** Hours a year in which the picture is dark, mean of all years, in the careful case. */
+  readonly darkHours: number;
+}
+
+/** A class of consequence, and the cheapest pair that meets it here. */
+export interface Meaning {
+  readonly consequence: "nuisance" | "worry" | "disaster";
+  readonly askedDarkHours: number;
+  /** null where no pair that could be built reaches it. */
+  readonly pair: PairOutcome | null;
+}
+
+/** Charge of the bank through the darkest spell of all the years. */
+export interface DarkSpell {
+  /** Month in which it begins, 0 = January. */
+  readonly month: number;
+  /** Lowest state of charge of each of its days, of the capacity that the bank then has. */
+  readonly lowestSocFracByDay: readonly number[];
+  /** At and below this the loads are off. */
+  readonly offBelowSocFrac: number;
+}
+
+/** What the chosen pair does, in full. */
+export interface Yearly {
+  /** Mean hours a year in which the picture is dark: demand as answered, sun as the source says, bank at the end of its life. */
+  readonly darkHours: number;
+  /** In the worst year of ten. */
+  readonly worstTenthDarkHours: number;
+  readonly darkHoursByMonth: ByMonth;
+  /** With the careful case's larger demand. */
+  readonly carefulDarkHours: number;
+  /** With a sun duller by its whole uncertainty. */
+  readonly dullSunDarkHours: number;
+  /** Share of the asked energy that is not given, of everything together. */
+  readonly lossOfLoadFrac: number;
+  /** Each tier of loads, those shed first first. */
+  readonly tiers: readonly { readonly devices: string; readonly darkHours: number }[];
+  readonly lowestSocFracByMonth: ByMonth;
+  readonly medianSocFracByMonth: ByMonth;
+  readonly darkSpell: DarkSpell;
+  /** Of what the panels could give, what no load and no battery could take. */
+  readonly wastedFrac: number;
+  /** Whole discharges of the rated capacity a year. */
+  readonly fullCyclesPerYear: number;
+  readonly batteryYears: number;
+  readonly batteryYearsReason: string;
+  /** Days from loads off to full again, mean of the spells; null where they never go off. */
+  readonly refillDays: number | null;
+  /** Hours a year in which the acid could freeze; 0 for lithium. */
+  readonly frostHours: number;
+}
+
+export interface Reliability {
+  readonly years: number;
+  /** Dark hours a year that were asked for; null where days were. */
+  readonly askedDarkHours: number | null;
+  /** Demand of the careful case over the demand as answered. */
+  readonly carefulRatio: number;
+  /** The handbook's pair. */
+  readonly handbook: PairOutcome;
+  /** The least bank for each array that reaches what was asked, cheapest first; empty where nothing does. */
+  readonly pairs: readonly PairOutcome[];
+  readonly meanings: readonly Meaning[];
+  readonly chosenMethod: SizedBy;
+  readonly because: string;
+  readonly chosen: PairOutcome;
+  /** The chosen pair reaches what was asked, or nothing was asked in hours. */
+  readonly isReached: boolean;
+  readonly yearly: Yearly;
+}
