@@ -9,7 +9,7 @@ export const placeUnknown: Rule = ({ brief, climate, withheld }) => {
     severity: "stop",
     says: `Sun, cold, battery, panel and wires cannot be worked, because ${because}.`,
     change: brief.place.site.value
-      ? "Name the nearest town on land, or give its coordinates."
+      ? "Name the nearest town on land, give its coordinates, or bring sun figures of your own for the place."
       : "Name the nearest town, or give the coordinates from a map.",
     numbers: { because },
     topics: ["place.where"],

@@ -577,5 +577,7 @@ describe("all findings", () => {
     const [first] = findingsOf(typicalBrief, seaWorld);
     expect(first!.id).toBe("place.unknown");
     expect(first!.says).toContain("open sea");
+    expect(first!.change).toContain("sun figures of your own");
+    expect(findingsOf(ownSun(1), seaWorld).map(({ id }) => id)).not.toContain("place.unknown");
   });
 });
