@@ -53,6 +53,12 @@ describe("which radio", () => {
     expect(best.band!.caution).toBe(CHECK_RULES);
   });
 
+  it("of two bands that both do, the one without a radar wait is taken", () => {
+    const found = byId(at(200, { region: "CA" }), "5 GHz");
+    expect(found.band!.id).toBe("ca-5725");
+    expect(found.band!.silenceAfterPowerCutS).toBe(0);
+  });
+
   it("a longer path asks for more gain or is refused with what it lacks", () => {
     const gains = [600, 2000, 5000].map(
       (m) => byId(at(m, { region: "US" }), "5 GHz").specification!.leastGainDbi,
@@ -120,6 +126,7 @@ describe("which carrier", () => {
     const [first] = carrierChoices({ ...need, path: { ...need.path, distanceM: 80 } });
     expect(first).toMatchObject({ carrier: "cable", suits: true });
     expect(first!.caution).toContain("Lightning");
+    expect(order({ ...at(80), wireRouteM: 90 })[0]).toEqual(["cable", true]);
     expect(order({ ...at(80), wireRouteM: 91 })[0]).toEqual(["radio", true]);
   });
 

@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  deltaBullingtonLoss,
   freeSpaceLossDb,
   gasLossDb,
   knifeEdgeLossDb,
@@ -73,6 +74,16 @@ describe("which construction is taken, and why", () => {
     expect(bare.governing?.isGround).toBe(true);
     const withBarn = pathLoss({ ...level, profile, obstacles: [ridge(2500, 27)] });
     expect(withBarn.diffractionDb).toBeGreaterThan(bare.diffractionDb);
+  });
+
+  it("a long plain costs what delta-Bullington asks, more than Bullington's edge alone", () => {
+    const profile = Array.from({ length: 61 }, (_, i) => ({ distanceFromNearM: i * 500, groundM: 100 }));
+    const path = { distanceM: 30_000, frequencyMHz: 1000, k: 4 / 3 };
+    const found = pathLoss({ ...path, nearHeightM: 108, farHeightM: 108, obstacles: [], profile });
+    const delta = deltaBullingtonLoss({ ...path, profile, nearMastM: 8, farMastM: 8 });
+    expect(found.sphericalExtraDb).toBeGreaterThan(1);
+    near(found.diffractionDb, delta.lossDb, { within: 1e-9 });
+    near(found.sphericalExtraDb, delta.sphericalDb - delta.smoothDb, { within: 1e-9 });
   });
 
   it("a profile that stays away changes nothing", () => {

@@ -91,6 +91,29 @@ describe("hidden posts", () => {
     expect(apart(1000, 90, 180)).toEqual([]);
   });
 
+  /** How: 15 km each in opposite directions are 30 km: 52 - 137.3 = -85.3 dBm, below -82; 9 km each: -80.8, above. */
+  it("straight across, but too far to hear each other", () => {
+    expect(apart(15_000, 180)).toHaveLength(1);
+    expect(apart(9000, 180)).toEqual([]);
+  });
+
+  /**
+   * How: worked by hand. From 3000 m a narrow beam on the sector passes 1.7 degrees from a post 100 m beside it; that post
+   * looks 118 degrees past the far one through a beam of 180: 52 - 5.2 - 1.3 - 117.1 = -71.6 dBm.
+   */
+  it("each antenna loses by the angle at its own post", () => {
+    const near100 = { ...post, bearingDeg: 0, distanceM: 100, beamwidthDeg: 180 };
+    const far3000 = { ...post, name: "b", bearingDeg: 60, distanceM: 3000, beamwidthDeg: 5 };
+    const pairs = (posts: readonly SectorPost[]) => sectorLoad({ posts, sector }).hiddenPairs;
+    expect(pairs([near100, far3000])).toEqual([]);
+    expect(
+      pairs([
+        { ...near100, beamwidthDeg: 5 },
+        { ...far3000, beamwidthDeg: 180 },
+      ]),
+    ).toHaveLength(1);
+  });
+
   it("is symmetrical in the order of the posts", () => {
     const a = { ...post, bearingDeg: 0, distanceM: 2500, txPowerDbm: 5 };
     const b = { ...post, name: "b", bearingDeg: 90, distanceM: 400 };

@@ -33,6 +33,21 @@ describe("diffraction over a smooth spherical earth", () => {
     expect(() => sphericalEarthLossDb({ ...path, farHeightM: 0 })).toThrow("nearHeightM + farHeightM");
   });
 
+  /**
+   * How: independent re-derivation from the equations of P.526 clause 3.2 (as remembered) for 100 MHz, a = 8500 km, 100 km, antennas so low that the height gain is
+   * held at 2 + 20 log10 K. Sea, vertical: K_H = 0.036 x 850^(-1/3) x (79^2 + 900^2)^(-1/4) = 1.26437e-04, K = K_H x
+   * (80^2 + 900^2)^(1/2) = 0.11424; land, vertical: K_H = 8.29179e-04, K = 0.018247.
+   */
+  it.each([
+    ["sea", 60.35],
+    ["land", 93.56],
+  ] as const)("near the ground over %s it is %d dB", (surface, lossDb) => {
+    const path = { distanceM: 100_000, nearHeightM: 0.01, farHeightM: 0.01, frequencyMHz: 100 } as const;
+    near(sphericalEarthLossDb({ ...path, k: 8500 / 6371, polarisation: "vertical", surface }), lossDb, {
+      within: 0.01,
+    });
+  });
+
   it("salt water carries a vertical wave round the curve better than land does", () => {
     const path = { distanceM: 60_000, nearHeightM: 5, farHeightM: 5, frequencyMHz: 100, k: 4 / 3 } as const;
     const land = sphericalEarthLossDb({ ...path, polarisation: "vertical" });

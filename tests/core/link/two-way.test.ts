@@ -123,6 +123,19 @@ describe("over the year", () => {
     roughnessM: 40,
   };
 
+  it("is that of the direction with less margin, whichever it is", () => {
+    const weak = { ...end, txPowerDbm: 5 };
+    const there = { climate: { ...climate, distanceM: 1500 } };
+    const of = (near2: RadioEnd, far2: RadioEnd) =>
+      twoWayAvailability({
+        ...there,
+        budget: twoWayBudget({ ...link, near: near2, far: far2, pathLossDb: 126 }),
+      }).availabilityFrac;
+    expect(of(end, weak)).toBe(of(weak, weak));
+    expect(of(weak, end)).toBe(of(weak, weak));
+    expect(of(weak, weak)).toBeLessThan(of(end, end));
+  });
+
   it("a faster rate that must be kept is lost for longer", () => {
     const budget = twoWayBudget({ ...link, pathLossDb: 126 });
     const at = (leastPhyMbps: number) =>
