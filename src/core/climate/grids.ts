@@ -23,7 +23,7 @@ export interface ClimateGrids {
   readonly clearness: Layer;
   /** for each month, square roots of sixteen means of the daily value over the monthly one, dullest first */
   readonly dailyShareSqrt: Layer;
-  /** standard deviation of the error of a monthly clearness index, as a fraction of it */
+  /** for each month the standard deviation of the error of the clearness index, as a fraction of it */
   readonly clearnessErrorFrac: Layer;
   /** 1 where the irradiation was estimated from rain and temperature for want of data */
   readonly estimated: Layer;

@@ -61,8 +61,8 @@ describe("climateAt", () => {
         return (
           clearnessFracByMonth.every((frac) => frac > 0.1 && frac < 0.85) &&
           found.ghiDailyKWhPerM2ByMonth.every((ghi) => ghi >= 0 && ghi < 10) &&
-          found.ghiUncertaintyFrac > 0.1 &&
-          found.ghiUncertaintyFrac < 0.2 &&
+          found.ghiUncertaintyFrac > 0.06 &&
+          found.ghiUncertaintyFrac <= 0.5 &&
           found.recordColdTempC < found.designColdTempC &&
           found.designColdTempC < Math.min(...meanTempCByMonth) &&
           found.designHotTempC > Math.max(...meanTempCByMonth) &&
@@ -150,7 +150,7 @@ describe("climateAt", () => {
     expect(island.ghiUncertaintyFrac).toBeGreaterThan(0.17);
     const mainland = climate(51.3, 9.5);
     expect(mainland.source.irradiation).toMatch(/MERRA-2/);
-    expect(mainland.ghiUncertaintyFrac).toBeLessThan(0.13);
+    expect(mainland.ghiUncertaintyFrac).toBeLessThan(0.16);
   });
 
   it("has summer in January south of the equator", () => {

@@ -68,11 +68,12 @@ def irradiation(months, topo, land):
     temp_c = np.zeros_like(raw)
     land_frac = np.zeros(raw.shape[1:])
     wanted = np.zeros(raw.shape[1:], dtype=bool)
+    ground, inhabited = (topo != 0).astype(float), land.astype(float)
     for j, cell_lat in enumerate(lat):
         for i, cell_lon in enumerate(lon):
             temp_c[:, j, i] = box_mean(months, -90, 0.75, cell_lat, cell_lon, 1.5)
-            land_frac[j, i] = box_mean((topo != 0).astype(float), -90 + 1 / 24, 1 / 12, cell_lat, cell_lon, 1.5)
-            wanted[j, i] = box_mean(land.astype(float), SOUTH + 0.125, 0.25, cell_lat, cell_lon, 1.5) > 0
+            land_frac[j, i] = box_mean(ground, -90 + 1 / 24, 1 / 12, cell_lat, cell_lon, 1.5)
+            wanted[j, i] = box_mean(inhabited, SOUTH + 0.125, 0.25, cell_lat, cell_lon, 1.5) > 0
     grid_lat, grid_lon = np.meshgrid(lat, lon, indexing="ij")
     fit = bias.read_fit()
     take_off = bias.excess(raw, temp_c, grid_lat, grid_lon, fit)
@@ -83,7 +84,7 @@ def irradiation(months, topo, land):
     print("islands: error in K and as a fraction", islands.leave_region_out(k, temp_c, land_frac, lat, lon))
     k, shares, estimated = islands.filled(k, shares, temp_c, land_frac, wanted, lat, lon)
     print(estimated.sum(), "cells filled")
-    return k, shares, bias.error_frac(grid_lat, grid_lon, fit, estimated), estimated, lat, lon
+    return k, shares, bias.error_frac(grid_lat, grid_lon, fit, estimated, shares.std(1)), estimated, lat, lon
 
 
 def main(cities, output):
@@ -114,7 +115,7 @@ def main(cities, output):
         layer("clearness", k, float(lat[0]), -180.0, 3.0, scale=1e-4, encoding="u16delta", missing=0),
         layer("dailyShareSqrt", np.sqrt(shares).reshape(12 * QUANTILES, len(lat), len(lon)), float(lat[0]), -180.0,
               3.0, scale=0.01),
-        layer("clearnessErrorFrac", error, float(lat[0]), -180.0, 3.0, scale=0.001),
+        layer("clearnessErrorFrac", carried_east(error, np.isfinite(k).all(0)), float(lat[0]), -180.0, 3.0, scale=0.002),
         layer("estimated", estimated, float(lat[0]), -180.0, 3.0, encoding="bits"),
     ]
 

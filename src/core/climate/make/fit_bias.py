@@ -1,8 +1,9 @@
 """Fits bias.py to stations: python fit_bias.py STATIONS.JSON. Writes bias-fit.json and prints what was reached.
 
 STATIONS.JSON is tests/reference/climate-stations/vectors/stations.json. Each station says its "use": "fit" (every second
-one), "check", or "none": places without a cell, and Venice 1951-1970, markedly darker than modern data of the same plain
-(Bologna in the same list).
+of the first 58), "check" (the others, and 30 found later: fitting half of those too was no better at the rest), or
+"none": places without a cell, and Venice 1951-1970, markedly darker than modern data of the same plain (Bologna in the
+same list).
 """
 import json
 import sys

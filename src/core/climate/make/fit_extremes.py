@@ -25,7 +25,7 @@ def bilinear(values, lat, lon):
 
 def main(stations):
     with open(stations, encoding="utf-8") as file:
-        listed = [one for one in json.load(file) if abs(one["latitudeDeg"]) < 72]
+        listed = [one for one in json.load(file) if abs(one["latitudeDeg"]) < 72 and one.get("temperatureUse") != "check"]
     months, ground = temperature(), temperature_reference(itu_map("1511/v2_topo")[0][2:-2])
     rows = []
     for one in listed:

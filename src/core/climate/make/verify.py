@@ -27,7 +27,7 @@ import climate
 from sources import QUANTILES, itu_map, temperature, temperature_reference
 
 # The steps that README.md states; a file that is packed more coarsely fails, whatever its own header says.
-STEP = {"clearness": 1e-4, "dailyShareSqrt": 0.01, "clearnessErrorFrac": 0.001, "monthlyTempC": 0.1,
+STEP = {"clearness": 1e-4, "dailyShareSqrt": 0.01, "clearnessErrorFrac": 0.002, "monthlyTempC": 0.1,
         "temperatureReferenceM": 5, "rainRate001MmPerH": 0.65, "refractivityGradientPerKm": 1,
         "terrainRoughnessM": 1, "groundElevationM": 5, "land": 0, "estimated": 0}
 SEED, POINTS, ESTIMATED_POINTS, SEA_POINTS = 20261125, 34, 6, 8
@@ -89,7 +89,7 @@ def sources(land_in_file, cities):
         "land": (mapped[None], fine_south, -179.875, 0.25, mapped if cities is None else np.ones_like(mapped)),
         "clearness": (k, *coarse, everywhere),
         "dailyShareSqrt": (np.sqrt(shares).reshape(12 * QUANTILES, *k.shape[1:]), *coarse, everywhere),
-        "clearnessErrorFrac": (error[None], *coarse, everywhere),
+        "clearnessErrorFrac": (error, *coarse, np.isfinite(k).all(0)),
         "estimated": (estimated[None], *coarse, everywhere),
     }
 
