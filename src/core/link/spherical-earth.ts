@@ -31,8 +31,9 @@ export type SphericalPath = {
  *
  * @param path  see {@link SphericalPath}
  * @returns dB; 0 where 0.552 of the first Fresnel radius, or more, is clear
- * @accuracy within 0.003 dB of the ten published values of the delta-Bullington examples' first path; the first term
- *           of the series is meant for paths near and beyond the horizon
+ * @accuracy within 0.008 dB of the five published values of the delta-Bullington examples' first path, once the one
+ *           height that is not printed is fitted; the first term of the series is meant for paths near and beyond the
+ *           horizon
  * @throws RangeFault outside the ranges of {@link SphericalPath}
  * @source Recommendation ITU-R P.526 clause 3.2 = P.452 clause 4.2.2, from memory
  */
