@@ -104,7 +104,11 @@ export function prepare(plant: BalancePlant, stepsPerHour: number): Prepared {
   let meanW = ownW;
   for (const { wattsByHourOfYear } of tiers) {
     let total = 0;
-    for (const watts of wattsByHourOfYear) total += within("watts", watts, 0, 1e6);
+    for (let hour = 0; hour < wattsByHourOfYear.length; hour++) {
+      const watts = wattsByHourOfYear[hour]!;
+      if (!(watts >= 0 && watts <= 1e6)) within("watts", watts, 0, 1e6);
+      total += watts;
+    }
     meanW += total / Math.max(1, wattsByHourOfYear.length);
   }
   const hourRateH = clamp(deliverableWh / Math.max(meanW, 1e-6), 1, 10_000);

@@ -122,10 +122,15 @@ export function balanceOf(
     turns[2 * day] = low;
     turns[2 * day + 1] = tally.dailyHighFrac[day]!;
   });
-  const monthLow = Array<number>(12).fill(1);
-  tally.dailyLowFrac.forEach((low, day) => {
-    const month = monthOfDay(day % 365);
-    monthLow[month] = Math.min(monthLow[month]!, low);
+  const monthLow = Array.from({ length: 12 }, (_, month) => {
+    let lowest = 1;
+    for (let january = 0; january < tally.dailyLowFrac.length; january += 365) {
+      const end = january + DAYS_BEFORE_MONTH[month + 1]!;
+      for (let day = january + DAYS_BEFORE_MONTH[month]!; day < end; day++) {
+        lowest = Math.min(lowest, tally.dailyLowFrac[day]!);
+      }
+    }
+    return lowest;
   });
   return {
     tiers,

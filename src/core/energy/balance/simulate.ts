@@ -72,10 +72,15 @@ function addWanted({ tierCount }: Prepared, tally: Tally, { watts }: YearOfLoads
     const hourlyW = watts[k]!;
     for (let month = 0; month < 12; month++) {
       const slot = k * tally.months + year * 12 + month;
-      for (let hour = DAYS_BEFORE_MONTH[month]! * 24; hour < DAYS_BEFORE_MONTH[month + 1]! * 24; hour++) {
-        tally.wantedWh[slot]! += hourlyW[hour]!;
-        if (hourlyW[hour]! > 0) tally.wantedH[slot]! += 1;
+      const end = DAYS_BEFORE_MONTH[month + 1]! * 24;
+      let wantedWh = 0;
+      let wantedH = 0;
+      for (let hour = DAYS_BEFORE_MONTH[month]! * 24; hour < end; hour++) {
+        wantedWh += hourlyW[hour]!;
+        if (hourlyW[hour]! > 0) wantedH += 1;
       }
+      tally.wantedWh[slot] = wantedWh;
+      tally.wantedH[slot] = wantedH;
     }
   }
 }

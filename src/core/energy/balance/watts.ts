@@ -18,9 +18,10 @@ export function areLoadsByWeather({ tiers, heater }: Prepared): boolean {
 export function yearOfLoads(plant: Prepared, firstHour: number): YearOfLoads {
   const { tiers, ownW, heater, bankTempC, ambientTempC } = plant;
   const own = new Float64Array(HOURS_OF_YEAR).fill(ownW);
+  const hours = own.length;
   if (heater !== null) {
     const { heaterW, heatLossWPerK, thermostatTempC } = heater;
-    for (let hour = 0; hour < HOURS_OF_YEAR; hour++) {
+    for (let hour = 0; hour < hours; hour++) {
       const shortK = thermostatTempC - bankTempC[firstHour + hour]!;
       if (shortK > 0) own[hour]! += Math.min(heaterW, shortK * heatLossWPerK);
     }
@@ -34,7 +35,7 @@ export function yearOfLoads(plant: Prepared, firstHour: number): YearOfLoads {
     const hourlyW = Float64Array.from(wattsByHourOfYear);
     for (const { runs, tempC, watts: addedW } of byAmbient) {
       within("watts", addedW, 0, 1e5);
-      for (let hour = 0; hour < HOURS_OF_YEAR; hour++) {
+      for (let hour = 0; hour < hours; hour++) {
         const ambientC = ambientTempC![firstHour + hour]!;
         if (runs === "below" ? ambientC < tempC : ambientC > tempC) hourlyW[hour]! += addedW;
       }

@@ -66,16 +66,24 @@ export function runYear(
   const perStore = 1 / storeWh;
   const steps = Math.round(1 / stepH);
   const taper = acceptanceH > 0 ? Math.exp(-stepH / acceptanceH) : 0;
+  // as locals: a loader that keeps modules apart looks an imported name up each time, in every hour
+  const coldestC = COLDEST_C;
+  const rowsPerK = ROWS_PER_K;
+  const rowCount = LAST_ROW + 1;
+  const chargeSteps = CHARGE_STEPS;
   // below this the rounding of the store itself shows
   const leastTurnoverWh = 1e-6 * storeWh;
   const { totals, hoursByCharge } = tally;
 
   const weather: StepOfWeather = { busW: 0, capacityWh: 0, isChargeable: false, hour: 0, slot: 0 };
   let on = state[ON_COUNT]!;
+  let phase = state[PHASE]!;
   let onW = firstW[on]!;
   let shedAt = on > 0 ? shedDepth[on - 1]! : -1;
   // while all are connected no charge is high enough for another to return
   let returnAt = on < tierCount ? returnDepth[on]! : -1;
+  let recoveryH = state[RECOVERY_H]!;
+  const refilledWh = (1 - REFILLED_FRAC) * storeWh;
   let missing = state[MISSING_WH]!;
   let available = 0;
   let busTotal = 0;
@@ -90,7 +98,7 @@ export function runYear(
   for (let day = 0; day < 365; day++) {
     if (day === DAYS_BEFORE_MONTH[month + 1]) month += 1;
     const slot = year * 12 + month;
-    const scale = month * (CHARGE_STEPS + 1);
+    const scale = month * (chargeSteps + 1);
     let low = 1;
     let high = 0;
     let sum = 0;
@@ -101,8 +109,8 @@ export function runYear(
       if (heater !== null && tempC < heater.thermostatTempC) {
         tempC = Math.min(heater.thermostatTempC, tempC + heater.heaterW / heater.heatLossWPerK);
       }
-      const warm = (tempC - COLDEST_C) * ROWS_PER_K + 0.5;
-      if (!(warm >= 0 && warm < LAST_ROW + 1)) within("tempC", tempC, -60, 70);
+      const warm = (tempC - coldestC) * rowsPerK + 0.5;
+      if (!(warm >= 0 && warm < rowCount)) within("tempC", tempC, -60, 70);
       const row = warm | 0;
       const capacityWh = storeWh * capacityFracByRow[row]!;
       const selfFrac = selfDischargeByRow[row]!;
@@ -164,11 +172,17 @@ export function runYear(
           onW = firstW[on]!;
           shedAt = on > 0 ? shedDepth[on - 1]! : -1;
           returnAt = on < tierCount ? returnDepth[on]! : -1;
-          if (on < tierCount && state[PHASE] === 0) state[PHASE] = 1;
-          if (state[RETURNS]! > returns && state[PHASE] === 1) state[PHASE] = 2;
+          if (on < tierCount && phase === 0) phase = 1;
+          if (state[RETURNS]! > returns && phase === 1) phase = 2;
         }
-        if (state[PHASE] === 2)
-          followRecovery(state, totals, missing <= (1 - REFILLED_FRAC) * storeWh, stepH);
+        if (phase === 2) {
+          recoveryH += stepH;
+          if (missing <= refilledWh) {
+            bookRecovery(totals, recoveryH);
+            recoveryH = 0;
+            phase = 0;
+          }
+        }
 
         const residual = Math.abs(
           busWh - (fedWh + stored * chargeLossFrac + drawn * dischargeLossFrac + lost + (before - missing)),
@@ -185,7 +199,7 @@ export function runYear(
       sum += chargeFrac;
       if (chargeFrac < low) low = chargeFrac;
       if (chargeFrac > high) high = chargeFrac;
-      hoursByCharge[scale + ((chargeFrac * CHARGE_STEPS + 0.5) | 0)]! += 1;
+      hoursByCharge[scale + ((chargeFrac * chargeSteps + 0.5) | 0)]! += 1;
       if (chargeFrac < frozenBelowFracByRow[row]!) frozen += 1;
       ageing += ageingExcessByRow[row]!;
     }
@@ -194,6 +208,8 @@ export function runYear(
     tally.dailyMeanFrac[year * 365 + day] = sum / 24;
   }
   state[MISSING_WH] = missing;
+  state[PHASE] = phase;
+  state[RECOVERY_H] = recoveryH;
   totals[AVAILABLE_WH]! += available;
   totals[BUS_TOTAL_WH]! += busTotal;
   totals[STORED_TOTAL_WH]! += storedTotal;
@@ -221,12 +237,8 @@ export function chargingV(
   return Math.min(rest + (plant.riseVPerCRate * chargeA) / ratedAh, plant.absorptionVByRow[row]!);
 }
 
-function followRecovery(state: Float64Array, totals: Float64Array, isRefilled: boolean, hours: number): void {
-  state[RECOVERY_H]! += hours;
-  if (!isRefilled) return;
+function bookRecovery(totals: Float64Array, hours: number): void {
   totals[RECOVERIES]! += 1;
-  totals[RECOVERY_SUM_H]! += state[RECOVERY_H]!;
-  totals[RECOVERY_WORST_H] = Math.max(totals[RECOVERY_WORST_H]!, state[RECOVERY_H]!);
-  state[RECOVERY_H] = 0;
-  state[PHASE] = 0;
+  totals[RECOVERY_SUM_H]! += hours;
+  totals[RECOVERY_WORST_H] = Math.max(totals[RECOVERY_WORST_H]!, hours);
 }
