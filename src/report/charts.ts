@@ -1,6 +1,7 @@
 /** What is drawn when a topic closes: the charge of the battery through the darkest spell. */
 import { MONTH_NAMES } from "../core/units/index.ts";
 import type { DarkSpell, Design, Reliability } from "../design/index.ts";
+import type { Block } from "./document.ts";
 
 export interface Chart {
   readonly title: string;
@@ -51,4 +52,42 @@ function chargeLines({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell): readon
   });
   const weeks = days.map((_, i) => (i % 7 === 6 ? "┴" : "─")).join("");
   return [...drawn, `  0 % └${weeks}`, "       one column a day, a mark a week"];
+}
+
+/** The same for a document: signs for text, bars for the page. */
+export function chargeDrawing(reliability: Reliability): Block {
+  const { title, words, lines } = chargeChart(reliability);
+  return {
+    kind: "drawing",
+    linesAt: (columns) => (lines.every((line) => line.length <= columns) ? lines : []),
+    svg: chargeSvg(reliability.yearly.darkSpell, title),
+    caption: `${title}. ${words}`,
+  };
+}
+
+const dayPx = 12;
+const heightPx = 160;
+const leftPx = 44;
+
+function chargeSvg({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell, title: string): string {
+  const y = (frac: number): string => (10 + heightPx * (1 - frac)).toFixed(1);
+  const right = leftPx + dayPx * lowestSocFracByDay.length;
+  const bars = lowestSocFracByDay.map(
+    (frac, day) =>
+      `<rect x="${leftPx + dayPx * day + 1}" y="${y(frac)}" width="${dayPx - 2}" height="${(heightPx * frac).toFixed(1)}" fill="#4a6b57"/>`,
+  );
+  const line = (frac: number, dash: string): string =>
+    `<line x1="${leftPx}" y1="${y(frac)}" x2="${right}" y2="${y(frac)}" stroke="#333"${dash}/>`;
+  const label = (frac: number): string =>
+    `<text x="${leftPx - 6}" y="${Number(y(frac)) + 4}" text-anchor="end" font-size="11">${percent(frac)}</text>`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${right + 10} ${heightPx + 30}" width="${right + 10}" role="img" aria-label="${title}">`,
+    ...bars,
+    line(0, ""),
+    line(offBelowSocFrac, ' stroke-dasharray="4 3"'),
+    label(0),
+    label(1),
+    label(offBelowSocFrac),
+    "</svg>",
+  ].join("");
 }

@@ -2,7 +2,7 @@ import { type Design, type List, type ListId, listsOf } from "../design/index.ts
 import type { Block, Document } from "./document.ts";
 import { figureBlock } from "./facts.ts";
 import { postLines, postSvg } from "./post-drawing.ts";
-import { monthBlocks, noteBlocks, partsBlocks, wiringBlocks } from "./tables.ts";
+import { monthBlocks, noteBlocks, partsBlocks, reliabilityBlocks, wiringBlocks } from "./tables.ts";
 
 /** One answer as it is listed: what was asked, what was said, where it came from. */
 export interface AnswerRow {
@@ -85,6 +85,7 @@ export function designDocument(
       caption: "The post seen from the front, to scale.",
     },
     ...monthBlocks(design),
+    ...reliabilityBlocks(design),
     ...list("permissions"),
     ...partsBlocks(design),
     ...list("tools"),

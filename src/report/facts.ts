@@ -1,6 +1,6 @@
 /** The post in figures: what a person would say of it in a minute. */
-import { formatNumber } from "../core/units/index.ts";
-import type { Design } from "../design/index.ts";
+import { formatNumber, MONTH_NAMES } from "../core/units/index.ts";
+import type { Design, Reliability, Sun } from "../design/index.ts";
 import type { Block } from "./document.ts";
 import { sentence } from "./words.ts";
 
@@ -23,7 +23,7 @@ export function figureBlock(design: Design): Block {
   };
 }
 
-function energyRows({ sun, loads, battery, array }: Design): readonly Row[] {
+function energyRows({ sun, loads, battery, array, reliability }: Design): readonly Row[] {
   const rows: Row[] = [
     [
       "Energy",
@@ -33,13 +33,13 @@ function energyRows({ sun, loads, battery, array }: Design): readonly Row[] {
   if (sun !== null)
     rows.push([
       "Panels stand",
-      `${whole(sun.tiltDeg)}° from flat, facing true ${sun.facing} (azimuth ${whole(sun.azimuthDeg)}°).`,
+      `${whole(sun.tiltDeg)}° from flat, facing true ${sun.facing} (azimuth ${whole(sun.azimuthDeg)}°). ${latitudeRule(sun)}${secondTilt(sun)}`,
     ]);
   if (array !== null)
     rows.push(
       [
         "Panels",
-        `${figure(array.installedW)} W in all, ${figure(array.requiredW)} W needed. ${sentence(array.layoutReason)}`,
+        `${figure(array.installedW)} W in all, ${figure(array.wantedW)} W needed. ${sentence(array.layoutReason)}`,
       ],
       [
         "Controller",
@@ -50,12 +50,35 @@ function energyRows({ sun, loads, battery, array }: Design): readonly Row[] {
     rows.push(
       [
         "Battery",
-        `${figure(battery.bankAh)} Ah at ${battery.bankV} V, ${figure(battery.requiredAh)} Ah needed, ${rough(battery.bankKg)} kg. ${sentence(battery.layoutReason)}`,
+        `${figure(battery.bankAh)} Ah at ${battery.bankV} V, ${figure(battery.wantedAh)} Ah needed, ${rough(battery.bankKg)} kg. ${sentence(battery.layoutReason)}`,
       ],
       ["Battery kind", sentence(battery.chemistryReason)],
-      ["Without sun", sentence(battery.autonomyReason)],
+      [
+        "Without sun",
+        battery.sizedBy === "handbook"
+          ? sentence(battery.autonomyReason)
+          : `${rough(battery.lastsDays)} days from full, when the battery is old.`,
+      ],
     );
+  if (reliability !== null)
+    rows.push(["Dark hours", darkHoursText(reliability)], ["Size built", sentence(reliability.because)]);
   return rows;
+}
+
+function latitudeRule(sun: Sun): string {
+  return sun.latitudeLossFrac < 0.005
+    ? ""
+    : `The rule of taking the latitude (${whole(sun.latitudeTiltDeg)}°) would lose ${rough(100 * sun.latitudeLossFrac)} % in the worst month. `;
+}
+
+function secondTilt(sun: Sun): string {
+  if (sun.summerTiltDeg === null) return "";
+  return `A second tilt of ${whole(sun.summerTiltDeg)}° from ${MONTH_NAMES[sun.summerMonths[0]!]!} to ${MONTH_NAMES[sun.summerMonths.at(-1)!]!} brings ${rough(100 * Math.max(0, sun.twoTiltsWorstGainFrac))} % in the worst month and ${rough(100 * Math.max(0, sun.twoTiltsYearGainFrac))} % over the year.`;
+}
+
+function darkHoursText({ yearly, askedDarkHours, years }: Reliability): string {
+  const asked = askedDarkHours === null ? "" : ` Asked for: at most ${whole(askedDarkHours)}.`;
+  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} when your margin is used up, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}`;
 }
 
 function pictureRows({ view, brief }: Design): readonly Row[] {

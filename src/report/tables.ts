@@ -1,6 +1,7 @@
 /** The tables of the document: months, wires, what to buy, how each figure was worked. */
 import { formatNumber } from "../core/units/index.ts";
-import { assumedFactWords, type Design, notesOf } from "../design/index.ts";
+import { assumedFactWords, type Design, notesOf, type PairOutcome } from "../design/index.ts";
+import { chargeDrawing } from "./charts.ts";
 import type { Block, Document } from "./document.ts";
 import { monthShort, sentence } from "./words.ts";
 
@@ -9,7 +10,7 @@ const figure = (value: number): string => formatNumber({ value, digits: 3 });
 /** To the tenth: finer drops cannot be measured. */
 const smallPercent = (frac: number): string => (frac < 0.0005 ? "under 0.1" : (100 * frac).toFixed(1));
 
-export function monthBlocks({ climate, sun, loads, array }: Design): Document {
+export function monthBlocks({ climate, sun, loads, array, reliability }: Design): Document {
   if (climate === null || sun === null) return [];
   return [
     { kind: "heading", level: 2, text: "Month by month" },
@@ -23,8 +24,9 @@ export function monthBlocks({ climate, sun, loads, array }: Design): Document {
         "Mean temperature °C",
         "Asked Wh a day",
         "Supply over demand",
+        ...(reliability === null ? [] : ["Charge: median %", "lowest %", "Dark hours"]),
       ],
-      align: ["left", "right", "right", "right", "right", "right", "right"],
+      align: ["left", ...Array.from({ length: reliability === null ? 6 : 9 }, () => "right" as const)],
       rows: monthShort.map((month, i) => {
         const ratio = array?.supplyRatioByMonth[i];
         return [
@@ -35,6 +37,13 @@ export function monthBlocks({ climate, sun, loads, array }: Design): Document {
           formatNumber({ value: Math.round(climate.meanTempCByMonth[i]!) }),
           figure(loads.dailyWhByMonth[i]!),
           ratio == null ? "rests" : rough(ratio),
+          ...(reliability === null
+            ? []
+            : [
+                String(Math.round(100 * reliability.yearly.medianSocFracByMonth[i]!)),
+                String(Math.round(100 * reliability.yearly.lowestSocFracByMonth[i]!)),
+                reliability.yearly.darkHoursByMonth[i]!.toFixed(1),
+              ]),
         ];
       }),
     },
@@ -42,6 +51,56 @@ export function monthBlocks({ climate, sun, loads, array }: Design): Document {
       kind: "paragraph",
       text: `The sun of one month is known to about ${rough(climate.ghiUncertaintyFrac * 100)} %. Sun: ${sentence(climate.sunSource)} Other data: ${sentence(climate.dataSource)}`,
     },
+  ];
+}
+
+/** The handbook's size and the pairs that reach what was asked, side by side. */
+export function reliabilityBlocks({ reliability, money }: Design): Document {
+  if (reliability === null) return [];
+  const { handbook, pairs, chosen, yearly, chosenMethod } = reliability;
+  const isBuilt = (pair: PairOutcome, method: "handbook" | "simulation"): boolean =>
+    method === chosenMethod && pair.installedW === chosen.installedW && pair.bankAh === chosen.bankAh;
+  const row = (pair: PairOutcome, by: string, method: "handbook" | "simulation"): readonly string[] => [
+    `${by}${isBuilt(pair, method) ? ", built" : ""}`,
+    `${figure(pair.installedW)} (${pair.panels} x ${figure(pair.panelW)})`,
+    `${figure(pair.bankAh)} (${pair.blocks} blocks)`,
+    rough(pair.bankKg),
+    rough(pair.areaM2),
+    `${rough(pair.lowCost)} to ${rough(pair.highCost)}`,
+    String(Math.round(pair.darkHours)),
+  ];
+  const shed =
+    yearly.tiers.length > 1
+      ? ` Dark by group: ${yearly.tiers.map(({ devices, darkHours }) => `${devices} ${Math.round(darkHours)} hours`).join("; ")}.`
+      : "";
+  const refill =
+    yearly.refillDays === null
+      ? ""
+      : ` After a dark spell it takes about ${rough(yearly.refillDays)} days to fill again.`;
+  return [
+    { kind: "heading", level: 2, text: "Panels against battery" },
+    {
+      kind: "table",
+      columns: [
+        "Sized by",
+        "Panels W",
+        "Battery Ah",
+        "Battery kg",
+        "Panel area m2",
+        `Price ${money.currency}`,
+        "Dark hours a year",
+      ],
+      align: ["left", "right", "right", "right", "right", "right", "right"],
+      rows: [
+        row(handbook, "handbook", "handbook"),
+        ...pairs.map((pair) => row(pair, "weather years", "simulation")),
+      ],
+    },
+    {
+      kind: "paragraph",
+      text: `Prices are of panels, their frame and the blocks alone. Dark hours are those of the careful case: ${rough(100 * (reliability.carefulRatio - 1))} % more demand than answered, the battery at the end of its life. ${sentence(`built is ${reliability.because}`)}${shed}${refill} Of what the panels could give, ${Math.round(100 * yearly.wastedFrac)} % finds the battery full. The battery is turned over ${rough(yearly.fullCyclesPerYear)} times a year and lasts about ${rough(yearly.batteryYears)} years, ${yearly.batteryYearsReason} (within a factor of two).`,
+    },
+    chargeDrawing(reliability),
   ];
 }
 

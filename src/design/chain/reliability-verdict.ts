@@ -1,7 +1,7 @@
 /** Which of the two sizings is built, and why. */
 import type { Brief } from "../brief.ts";
 import type { PairOutcome, SizedBy } from "../design.ts";
-import { fixed } from "./words.ts";
+import { darkHoursText, fixed } from "./words.ts";
 
 export interface Verdict {
   readonly method: SizedBy;
@@ -28,7 +28,7 @@ export function recommended(
   if (askedDarkHours === null) {
     return byHandbook("the handbook's, because you asked for days of autonomy and not for dark hours");
   }
-  const hours = (pair: PairOutcome) => `${fixed(pair.darkHours, 0)} dark hours a year`;
+  const hours = (pair: PairOutcome) => darkHoursText(pair.darkHours);
   const asked = `at most ${fixed(askedDarkHours, 0)} were asked for`;
   const wish = brief.power.sizing.value;
   if (wish === "handbook") return byHandbook(`the handbook's, as you chose: ${hours(handbook)}, ${asked}`);
@@ -49,7 +49,7 @@ export function recommended(
   }
   return best.highCost < handbook.highCost
     ? bySimulation(
-        `the weather years', because it reaches what was asked (${hours(best)}, ${asked}) for less: the handbook's larger size would have ${hours(handbook)}`,
+        `the weather years', because it reaches what was asked (${hours(best)}, ${asked}) for less: the handbook's size would have ${hours(handbook)}`,
       )
     : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and no cheaper pair reaches it`);
 }

@@ -8,6 +8,9 @@ import { BANK_LAG_H, WEATHER_SEED, WEATHER_YEARS } from "../practice/reliability
 import { POWER_PER_K } from "../practice/sold.ts";
 import { ALBEDO } from "../practice/sun.ts";
 
+/** The battery's curves end here; nothing works below it anyway. */
+const COLDEST_BANK_C = -60;
+
 export interface PostWeather {
   readonly years: number;
   readonly ambientTempC: Float64Array;
@@ -36,7 +39,9 @@ export function postWeather(
     const drawn = weatherYears(place);
     return {
       weather: drawn,
-      bank: bankTempC({ ambientTempC: drawn.ambientTempC, timeConstantH: BANK_LAG_H }),
+      bank: bankTempC({ ambientTempC: drawn.ambientTempC, timeConstantH: BANK_LAG_H }).map((tempC) =>
+        Math.max(COLDEST_BANK_C, tempC),
+      ),
     };
   });
   const panel = {

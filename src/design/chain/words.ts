@@ -12,6 +12,11 @@ export function plain(value: number): string {
   return fixed(value, 3);
 }
 
+/** Dark hours of a year: "about 62 dark hours a year", "under one dark hour a year". */
+export function darkHoursText(hours: number): string {
+  return hours < 1 ? "under one dark hour a year" : `about ${fixed(hours, 0)} dark hours a year`;
+}
+
 export function monthName(month: number): string {
   return MONTH_NAMES[month]!;
 }

@@ -7,9 +7,11 @@ import { chargeCurrent } from "./charge-current.ts";
 import { controllerChemistry } from "./controller-chemistry.ts";
 import { controllerCurrent } from "./controller-current.ts";
 import { currency } from "./currency.ts";
+import { darkHours } from "./dark-hours.ts";
 import { darkMonths } from "./dark-months.ts";
 import { dimMonths } from "./dim-months.ts";
 import { footing } from "./footing.ts";
+import { frostHours } from "./frost-hours.ts";
 import { groundFrame } from "./ground-frame.ts";
 import { gust } from "./gust.ts";
 import { heavyBlock } from "./heavy-block.ts";
@@ -46,6 +48,7 @@ import { support } from "./support.ts";
 import { tallMast } from "./tall-mast.ts";
 import { toConfirm } from "./to-confirm.ts";
 import { tube } from "./tube.ts";
+import { twoSizings } from "./two-sizings.ts";
 import { twoSources } from "./two-sources.ts";
 import { visit } from "./visit.ts";
 import { wireSize } from "./wire-size.ts";
@@ -80,8 +83,10 @@ export const rules: readonly Rule[] = [
   linkCapacity,
   linkSight,
   radioRegion,
+  darkHours,
   lithiumFrost,
   leadFreezing,
+  frostHours,
   dimMonths,
   shade,
   manyStrings,
@@ -100,6 +105,7 @@ export const rules: readonly Rule[] = [
   radarSilence,
   secondWay,
   nightShare,
+  twoSizings,
   twoSources,
   sunUncertainty,
   toConfirm,

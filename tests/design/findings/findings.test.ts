@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Climate } from "../../../src/core/climate/index.ts";
 import type { Brief, Device, OwnedController, Site } from "../../../src/design/brief.ts";
 import { climateStage } from "../../../src/design/chain/climate.ts";
 import type { World } from "../../../src/design/design.ts";
@@ -11,6 +12,7 @@ import {
   given,
   radio,
   scene,
+  simulatedWorld,
   sites,
   syntheticClimate,
   syntheticWorld,
@@ -51,6 +53,8 @@ const watts = (device: Device, dayW: number, nightExtraW = 0): Device => ({
   dayW: given(dayW),
   nightExtraW: given(nightExtraW),
 });
+const monthsOn = (from: number, to: number) =>
+  Array.from({ length: 12 }, (_, month) => month >= from && month <= to);
 const site = (changes: Partial<Site>): Site => ({ ...sites.colorado, ...changes });
 const wideHorizon = (horizonDeg: number) =>
   changed({ place: { horizon: given([{ azimuthDeg: 0, elevationDeg: horizonDeg }]) } });
@@ -505,6 +509,54 @@ const cases: readonly Case[] = [
       { ...radio, schedule: { kind: "daylight", marginH: 0.5 } },
     ),
     says: /save 25\d Wh a day/,
+  },
+  {
+    id: "reliability.missed",
+    severity: "stop",
+    // a bank for weeks against three months without sun
+    fires: changed({ power: { chemistry: given("agm") } }, at(sites.north71)),
+    gone: changed({ hours: { runsInMonth: given(monthsOn(2, 9)) } }, at(sites.north71)),
+    says: /No panels and battery that were tried .* below 88 dark hours/,
+    world: simulatedWorld,
+  },
+  {
+    id: "reliability.missed",
+    severity: "caution",
+    fires: changed({
+      autonomy: { consequence: given("darkHours"), askedDarkHours: given(1) },
+      power: { sizing: given("handbook"), marginFrac: given(1) },
+    }),
+    gone: changed({
+      autonomy: { consequence: given("darkHours"), askedDarkHours: given(1) },
+      power: { marginFrac: given(1) },
+    }),
+    says: /The size you chose has about \d+ dark hours/,
+    world: simulatedWorld,
+  },
+  {
+    id: "reliability.methods",
+    severity: "note",
+    fires: typicalBrief,
+    gone: at(null),
+    says: /The handbook's size, \d+ W with \d+ Ah, would have .* by 30 weather years/,
+    world: simulatedWorld,
+  },
+  {
+    id: "battery.frostHours",
+    severity: "caution",
+    // electrolyte freezes at -52 degrees C at three quarters of its charge (US Army TM 10-6140-200-14 table 1-1)
+    fires: changed({ power: { chemistry: given("agm") } }),
+    gone: changed({ power: { chemistry: given("lifepo4") } }),
+    says: /acid of the emptied bank would be frozen for about \d+ hours/,
+    world: {
+      ...simulatedWorld,
+      climateAt: (site) => ({
+        ...(syntheticClimate(site) as Climate),
+        meanTempCByMonth: [-48, -45, -30, -15, 0, 12, 15, 10, 2, -15, -35, -46],
+        designColdTempC: -64,
+        recordColdTempC: -68,
+      }),
+    },
   },
   {
     id: "money.ceiling",

@@ -1,0 +1,54 @@
+import { darkHoursText, fixed, monthSpans } from "../chain/words.ts";
+import type { Rule } from "./rule.ts";
+
+/** Months that hold most of the dark hours are named: those that together have this share of them. @source judgement */
+const MOST_FRAC = 0.8;
+
+/** The built size misses the dark hours asked for: what would reach them. */
+export const darkHours: Rule = ({ brief, reliability, loads }) => {
+  if (!reliability || reliability.isReached || reliability.askedDarkHours === null) return null;
+  const { chosen, pairs, askedDarkHours, yearly, years } = reliability;
+  const best = pairs[0];
+  const months = monthSpans(darkestMonths(yearly.darkHoursByMonth));
+  const dark = `${darkHoursText(chosen.darkHours)} (by ${years} weather years, your margin used up and the battery old)`;
+  const when = months === "" ? "" : `, most of them in ${months}`;
+  return {
+    id: "reliability.missed",
+    severity: best === undefined ? "stop" : "caution",
+    says:
+      best === undefined
+        ? `No panels and battery that were tried bring the picture below ${fixed(askedDarkHours, 0)} dark hours a year; this size has ${dark}${when}.`
+        : `The size you chose has ${dark}${when}; you asked for at most ${fixed(askedDarkHours, 0)}.`,
+    change:
+      best === undefined
+        ? `Let the post sleep in the dull months${months === "" ? "" : ` (${months})`}, run the camera by daylight only, take devices that draw less than the ${fixed(loads.designDailyWh, 0)} Wh a day, or plan another source of power.`
+        : `Take ${fixed(best.installedW, 0)} W with ${fixed(best.bankAh, 0)} Ah, or ask for less.`,
+    numbers: {
+      askedDarkHours,
+      darkHours: chosen.darkHours,
+      asAnsweredDarkHours: yearly.darkHours,
+      installedW: chosen.installedW,
+      bankAh: chosen.bankAh,
+    },
+    topics: [
+      "autonomy.consequence",
+      "autonomy.darkHours",
+      "power.sizing",
+      ...(brief.hours.runsInMonth.value.every(Boolean) ? ["hours.when"] : []),
+    ],
+  };
+};
+
+/** The fewest months that hold most of the dark hours; none where there are none. */
+function darkestMonths(hoursByMonth: readonly number[]): readonly number[] {
+  const total = hoursByMonth.reduce((all, hours) => all + hours, 0);
+  if (total < 1) return [];
+  const months: number[] = [];
+  let held = 0;
+  for (const month of hoursByMonth.map((_, i) => i).toSorted((a, b) => hoursByMonth[b]! - hoursByMonth[a]!)) {
+    if (held >= MOST_FRAC * total) break;
+    months.push(month);
+    held += hoursByMonth[month]!;
+  }
+  return months.toSorted((a, b) => a - b);
+}

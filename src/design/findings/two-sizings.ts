@@ -1,0 +1,29 @@
+import { darkHoursText, fixed } from "../chain/words.ts";
+import type { PairOutcome } from "../design.ts";
+import type { Rule } from "./rule.ts";
+
+const pairText = (pair: PairOutcome) => `${fixed(pair.installedW, 0)} W with ${fixed(pair.bankAh, 0)} Ah`;
+
+/** What each sizing says of the other, and which is built. */
+export const twoSizings: Rule = ({ reliability }) => {
+  if (!reliability) return null;
+  const { handbook, pairs, askedDarkHours, because, years } = reliability;
+  const best = pairs[0];
+  const ofHandbook = `The handbook's size, ${pairText(handbook)}, would have ${darkHoursText(handbook.darkHours)} by ${years} weather years`;
+  return {
+    id: "reliability.methods",
+    severity: "note",
+    says:
+      askedDarkHours === null || best === undefined
+        ? `${ofHandbook}.`
+        : `${ofHandbook}; the cheapest that reaches the ${fixed(askedDarkHours, 0)} you asked for is ${pairText(best)}.`,
+    change: `Built is ${because}.`,
+    numbers: {
+      handbookDarkHours: handbook.darkHours,
+      handbookW: handbook.installedW,
+      handbookAh: handbook.bankAh,
+      ...(best === undefined ? {} : { simulatedW: best.installedW, simulatedAh: best.bankAh }),
+    },
+    topics: ["autonomy.consequence", "power.lift"],
+  };
+};
