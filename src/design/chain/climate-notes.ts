@@ -42,6 +42,14 @@ export const climateNotes = {
     source:
       "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0; or the builder's own hourly file where its figures count",
   },
+  lag1ByMonth: {
+    what: "how much a day's light is like the day's before; empty where the usual likeness counts",
+    formula:
+      "correlation of neighbouring days within each month of the year's hours, drawn toward the usual one",
+    inputs: ["brief.place.ownSun", "brief.place.trustedSun"],
+    source:
+      "the builder's own hourly file where its figures count; the usual one from Aguiar, Collares-Pereira and Conde 1988 and Graham and Hollands 1990 (from memory)",
+  },
   meanTempCByMonth: {
     what: "monthly mean air temperature",
     formula: "map value reduced to the place's elevation by the lapse of the standard atmosphere",

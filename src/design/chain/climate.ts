@@ -17,7 +17,9 @@ export function climateStage(brief: Brief, world: World): Climate | null {
   if (!site) return null;
   const map = world.climateAt(site);
   const own = ownFigures(brief, site.latitudeDeg);
-  if (map.kind === "refused") return own === null ? null : stageOf(world.climateOfOwn(site, own), null);
+  const ownLag1ByMonth = brief.place.ownSun.value?.lag1ByMonth ?? null;
+  if (map.kind === "refused")
+    return own === null ? null : stageOf(world.climateOfOwn(site, own), null, ownLag1ByMonth);
   if (own === null) return stageOf(map, null);
   const mine = withOwnFigures(map, own);
   const { lower } = comparedSources({
@@ -27,7 +29,7 @@ export function climateStage(brief: Brief, world: World): Climate | null {
   });
   const trusted = brief.place.trustedSun.value;
   const countsOwn = trusted === "own" || (trusted === "lower" && lower === "second");
-  return countsOwn ? stageOf(mine, map) : stageOf(map, mine);
+  return countsOwn ? stageOf(mine, map, ownLag1ByMonth) : stageOf(map, mine);
 }
 
 /** What the builder brought, as core takes it. */
@@ -44,8 +46,15 @@ function ownFigures(brief: Brief, latitudeDeg: number): OwnFigures | null {
   };
 }
 
-/** @param beside  the source that does not count */
-function stageOf(found: SiteClimate, beside: SiteClimate | null): Climate {
+/**
+ * @param beside       the source that does not count
+ * @param lag1ByMonth  of the one that does
+ */
+function stageOf(
+  found: SiteClimate,
+  beside: SiteClimate | null,
+  lag1ByMonth: readonly number[] | null = null,
+): Climate {
   const { source } = found;
   return {
     ghiDailyKWhPerM2ByMonth: found.ghiDailyKWhPerM2ByMonth,
@@ -54,6 +63,7 @@ function stageOf(found: SiteClimate, beside: SiteClimate | null): Climate {
     otherSunSource: beside?.source.irradiation ?? null,
     ghiUncertaintyFrac: found.ghiUncertaintyFrac,
     dailyGhiQuantilesByMonth: found.dailyGhiQuantilesByMonth,
+    lag1ByMonth,
     meanTempCByMonth: found.meanTempCByMonth,
     designColdTempC: found.designColdTempC,
     recordColdTempC: found.recordColdTempC,

@@ -29,6 +29,7 @@ export function postWeather(
     latitudeDeg: brief.place.site.value!.latitudeDeg,
     ghiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
     dailyGhiQuantilesByMonth: climate.dailyGhiQuantilesByMonth,
+    lag1ByMonth: climate.lag1ByMonth ?? undefined,
     meanTempCByMonth: climate.meanTempCByMonth,
     designColdTempC: climate.designColdTempC,
     designHotTempC: climate.designHotTempC,

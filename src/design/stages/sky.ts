@@ -12,6 +12,8 @@ export interface Climate {
   readonly ghiUncertaintyFrac: number;
   /** Sixteen equally likely daily irradiations over the month's mean, dullest first. */
   readonly dailyGhiQuantilesByMonth: readonly ByMonth[];
+  /** Correlation of neighbouring days as normal scores; null where nobody measured it and the usual one counts. */
+  readonly lag1ByMonth: ByMonth | null;
   readonly meanTempCByMonth: ByMonth;
   /** Lowest hour of a typical year. */
   readonly designColdTempC: number;

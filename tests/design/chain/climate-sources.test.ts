@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Brief, TrustedSun } from "../../../src/design/brief.ts";
 import { climateStage } from "../../../src/design/chain/climate.ts";
+import { postWeather } from "../../../src/design/chain/reliability-weather.ts";
 import { designOf, type World } from "../../../src/design/index.ts";
+import { near } from "../../helpers/near.ts";
 import { changed, given, syntheticWorld, typicalBrief } from "../fixtures.ts";
 
 const map = climateStage(typicalBrief, syntheticWorld)!.ghiDailyKWhPerM2ByMonth;
@@ -48,7 +50,11 @@ describe("how dull and bright days spread", () => {
   const shares = [...Array(8).fill(0.5), ...Array(8).fill(1.5)];
   const withDays = (brief: Brief): Brief => {
     const { ownSun } = brief.place;
-    const value = { ...ownSun.value!, dailyQuantilesByMonth: Array(12).fill(shares) };
+    const value = {
+      ...ownSun.value!,
+      dailyQuantilesByMonth: Array(12).fill(shares),
+      lag1ByMonth: Array(12).fill(0.8),
+    };
     return { ...brief, place: { ...brief.place, ownSun: { ...ownSun, value } } };
   };
   const mapShares = stage(typicalBrief).dailyGhiQuantilesByMonth;
@@ -58,6 +64,44 @@ describe("how dull and bright days spread", () => {
     expect(stage(withDays(own(1.2))).dailyGhiQuantilesByMonth).toEqual(mapShares);
     expect(stage(withDays(own(0.8, "map"))).dailyGhiQuantilesByMonth).toEqual(mapShares);
     expect(stage(withDays(own(1.2, "own"))).dailyGhiQuantilesByMonth).toEqual(Array(12).fill(shares));
+  });
+
+  it("goes with how the days follow each other", () => {
+    expect(stage(withDays(own(0.8))).lag1ByMonth).toEqual(Array(12).fill(0.8));
+    expect(stage(withDays(own(1.2))).lag1ByMonth).toBeNull();
+    expect(stage(own(0.8)).lag1ByMonth).toBeNull();
+    expect(stage(typicalBrief).lag1ByMonth).toBeNull();
+  });
+
+  it("reaches the simulated years: days that follow each other do so there", () => {
+    const brief = withDays(own(0.8));
+    const climate = stage(brief);
+    const { sun } = designOf(brief, syntheticWorld);
+    const followed = (lag1ByMonth: readonly number[] | null): number => {
+      const { outputRatio } = postWeather(
+        brief,
+        { climate: { ...climate, lag1ByMonth }, sun: sun!, isDirect: false },
+        (_task, _given, work) => work(),
+      );
+      // Julys alone: within them the sun is the same from day to day.
+      const julys = Array.from({ length: 10 }, (_, year) =>
+        Array.from({ length: 31 }, (_, day) => {
+          const from = year * 8760 + (181 + day) * 24;
+          return outputRatio.slice(from, from + 24).reduce((total, ratio) => total + ratio, 0);
+        }),
+      );
+      const all = julys.flat();
+      const middle = all.reduce((total, value) => total + value, 0) / all.length;
+      const products = julys.flatMap((days) =>
+        days.slice(1).map((next, i) => (next - middle) * (days[i]! - middle)),
+      );
+      const variance = all.reduce((total, value) => total + (value - middle) ** 2, 0) / all.length;
+      return products.reduce((total, value) => total + value, 0) / products.length / variance;
+    };
+    // These days are of two kinds only: normal scores that follow by 0.8 agree in sign so that the days follow by
+    // 2 asin(0.8) / pi = 0.59 (the arcsine law of two signs).
+    near(followed(climate.lag1ByMonth), 0.59, { within: 0.12 });
+    expect(followed(null)).toBeLessThan(0.4);
   });
 
   it("stays the map's where one's own figures have no days", () => {

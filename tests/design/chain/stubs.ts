@@ -14,6 +14,7 @@ export const evenClimate: Climate = {
   otherSunSource: null,
   ghiUncertaintyFrac: 0.08,
   dailyGhiQuantilesByMonth: every(Array.from({ length: 16 }, () => 1)),
+  lag1ByMonth: null,
   meanTempCByMonth: every(25),
   designColdTempC: 7,
   recordColdTempC: 0,
