@@ -1,8 +1,9 @@
 import type { Notes, Reliability } from "../design.ts";
 import {
-  ARRAY_RATIOS,
   BANK_LAG_H,
   EARLY_SHED_FRAC,
+  FIRST_EFFORT,
+  FULL_EFFORT,
   LEAST_SIMULATED_DAYS,
   MOST_SIMULATED_DAYS,
   RECONNECT_BAND_FRAC,
@@ -34,9 +35,9 @@ const pair = (what: string) => ({
 export const reliabilityNotes = {
   years: {
     what: "weather years that are run through",
-    formula: "a fixed number, drawn from one seed, so that the same brief gives the same figures",
+    formula: `${FULL_EFFORT.years}, and ${FIRST_EFFORT.years} while questions that move the sizes are open; drawn from one seed, so that the same brief gives the same figures`,
     inputs: [],
-    source: "judgement: what comes once in ten years is met three times",
+    source: "judgement: what comes once in ten years is met three times in thirty",
   },
   askedDarkHours: {
     what: "hours a year in which the picture may be dark",
@@ -56,7 +57,7 @@ export const reliabilityNotes = {
   handbook: pair("the pair that the worksheets ask for, and what it really delivers"),
   pairs: {
     ...pair("pairs that reach what was asked: for each array the least bank, cheapest first"),
-    formula: `arrays of ${ARRAY_RATIOS[0]} to ${ARRAY_RATIOS.at(-1)} times the handbook's power, banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS}; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead, up to C/2 for lithium`,
+    formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios.at(-1)} times the handbook's power, banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS}; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead, up to C/2 for lithium`,
     inputs: [
       ...WEATHER,
       ...POST,

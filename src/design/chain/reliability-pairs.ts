@@ -5,12 +5,7 @@ import type { ArraySizing, Battery, Climate, Loads } from "../design.ts";
 import { MPPT_EFFICIENCY_FRAC } from "../practice/array.ts";
 import { END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
 import * as prices from "../practice/prices.ts";
-import {
-  ARRAY_RATIOS,
-  BANK_STEP_RATIO,
-  LEAST_SIMULATED_DAYS,
-  MOST_SIMULATED_DAYS,
-} from "../practice/reliability.ts";
+import { type Effort, LEAST_SIMULATED_DAYS, MOST_SIMULATED_DAYS } from "../practice/reliability.ts";
 import { BLOCK_V, MAX_POWER_OVER_SHORT_A, PANEL_W_PER_M2 } from "../practice/sold.ts";
 import { stringsOf } from "./array.ts";
 import { layOut } from "./battery-layout.ts";
@@ -44,9 +39,9 @@ export interface BankCandidate {
 }
 
 /** By installed power, each once. */
-export function arrayCandidates(brief: Brief, handbook: Handbook): readonly ArrayCandidate[] {
+export function arrayCandidates(brief: Brief, handbook: Handbook, effort: Effort): readonly ArrayCandidate[] {
   const { array } = handbook;
-  const wanted = [...ARRAY_RATIOS.map((ratio) => ratio * array.requiredW), array.wantedW].filter(
+  const wanted = [...effort.arrayRatios.map((ratio) => ratio * array.requiredW), array.wantedW].filter(
     (w) => w > 0,
   );
   return unique(
@@ -83,7 +78,7 @@ export function arrayCandidate(brief: Brief, handbook: Handbook, wantedW: number
 }
 
 /** By capacity, each once: from the shortest autonomy that is let pass to weeks, or to the handbook's size. */
-export function bankCandidates(brief: Brief, handbook: Handbook): readonly BankCandidate[] {
+export function bankCandidates(brief: Brief, handbook: Handbook, effort: Effort): readonly BankCandidate[] {
   const { loads, battery } = handbook;
   const oldWhPerAh =
     battery.bankNominalV * battery.permittedDodFrac * battery.capacityAtTemperatureFrac * END_OF_LIFE_FRAC;
@@ -91,10 +86,10 @@ export function bankCandidates(brief: Brief, handbook: Handbook): readonly BankC
   const visitDays = Math.min(brief.autonomy.visitDays.value, MOST_VISIT_DAYS);
   const leastAh = ahForDays(Math.max(LEAST_SIMULATED_DAYS, visitDays));
   const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), 1.15 * battery.requiredAh, leastAh);
-  const steps = Math.ceil(Math.log(mostAh / leastAh) / Math.log(BANK_STEP_RATIO));
+  const steps = Math.ceil(Math.log(mostAh / leastAh) / Math.log(effort.bankStepRatio));
   return unique(
     Array.from({ length: steps + 1 }, (_, i) =>
-      bankCandidate(brief, battery, leastAh * BANK_STEP_RATIO ** i),
+      bankCandidate(brief, battery, leastAh * effort.bankStepRatio ** i),
     ),
     ({ bankAh }) => bankAh,
   );

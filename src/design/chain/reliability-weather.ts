@@ -4,7 +4,7 @@ import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
 import { HOURS_A_YEAR, planeYield, type WeatherYears, weatherYears } from "../../core/weather/index.ts";
 import type { Brief } from "../brief.ts";
 import type { Climate, Remember, Sun } from "../design.ts";
-import { BANK_LAG_H, WEATHER_SEED, WEATHER_YEARS } from "../practice/reliability.ts";
+import { BANK_LAG_H, WEATHER_SEED } from "../practice/reliability.ts";
 import { POWER_PER_K } from "../practice/sold.ts";
 import { ALBEDO } from "../practice/sun.ts";
 
@@ -21,10 +21,15 @@ export interface PostWeather {
 
 export function postWeather(
   brief: Brief,
-  given: { readonly climate: Climate; readonly sun: Sun; readonly isDirect: boolean },
+  given: {
+    readonly climate: Climate;
+    readonly sun: Sun;
+    readonly isDirect: boolean;
+    readonly years: number;
+  },
   remember: Remember,
 ): PostWeather {
-  const { climate, sun, isDirect } = given;
+  const { climate, sun, isDirect, years } = given;
   const place = {
     latitudeDeg: brief.place.site.value!.latitudeDeg,
     ghiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
@@ -34,7 +39,7 @@ export function postWeather(
     designColdTempC: climate.designColdTempC,
     designHotTempC: climate.designHotTempC,
     seed: WEATHER_SEED,
-    years: WEATHER_YEARS,
+    years,
   };
   const { weather, bank } = remember("weather", place, () => {
     const drawn = weatherYears(place);
@@ -61,7 +66,7 @@ export function postWeather(
     });
   const winter = at(sun.tiltDeg);
   return {
-    years: WEATHER_YEARS,
+    years,
     ambientTempC: weather.ambientTempC,
     bankTempC: bank,
     outputRatio:

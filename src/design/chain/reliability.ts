@@ -19,6 +19,7 @@ import type {
 import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
 import { allowedDarkHours, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
 import { CONTROLLER_OWN_W } from "../practice/loads.ts";
+import { FIRST_EFFORT, FULL_EFFORT, MOVING_TOPICS } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
 import {
   type ArrayCandidate,
@@ -66,7 +67,13 @@ export function reliabilityStage(
   const { climate, loads, battery, array, sun } = given;
   if (world.simulation === null || array.panels === 0 || loads.largestDailyWh <= 0) return null;
   const { remember } = world.simulation;
-  const weather = postWeather(brief, { climate, sun, isDirect: array.controller === "pwm" }, remember);
+  const isMoving = MOVING_TOPICS.some((topic) => brief.openTopics.includes(topic));
+  const effort = isMoving ? FIRST_EFFORT : FULL_EFFORT;
+  const weather = postWeather(
+    brief,
+    { climate, sun, isDirect: array.controller === "pwm", years: effort.years },
+    remember,
+  );
   const run = runOf(brief, given, weather, remember);
   const dullRatio = 1 - climate.ghiUncertaintyFrac;
   const carefulRatio = Math.max(1 + brief.power.marginFrac.value, 1 / dullRatio);
@@ -82,8 +89,8 @@ export function reliabilityStage(
     array: arrayCandidate(brief, given, array.wantedW),
     bank: bankCandidate(brief, battery, battery.wantedAh),
   });
-  const arrays = arrayCandidates(brief, given);
-  const banks = bankCandidates(brief, given);
+  const arrays = arrayCandidates(brief, given, effort);
+  const banks = bankCandidates(brief, given, effort);
   const pairsFor = (targetDarkHours: number): readonly PairOutcome[] =>
     equalReliabilityPairs({
       panelCounts: arrays.map((_, i) => i + 1),
@@ -171,6 +178,7 @@ function runOf(
         : { ratedW: panels.installedW * losses * sunRatio },
     };
     const facts = [
+      weather.years,
       brief.place.site.value,
       climate,
       sun,

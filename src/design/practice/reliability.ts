@@ -1,7 +1,34 @@
 /** How the weather years are run, and what a simulated pair must be beside reliable. */
 
-/** A dull spell that comes once in ten years is met three times. @source judgement */
-export const WEATHER_YEARS = 30;
+import type { TopicId } from "../brief.ts";
+
+/** How much is run through, and how finely pairs are tried. */
+export interface Effort {
+  readonly years: number;
+  /** Panel powers that are tried, over what the handbook asks. */
+  readonly arrayRatios: readonly number[];
+  /** Each bank that is tried is larger than the one before by about this. */
+  readonly bankStepRatio: number;
+}
+
+/**
+ * A dull spell that comes once in ten years is met three times; pairs differ by no more than sold sizes do.
+ * @source judgement
+ */
+export const FULL_EFFORT: Effort = {
+  years: 30,
+  arrayRatios: [0.5, 0.65, 0.8, 1, 1.25, 1.55, 1.9, 2.4],
+  bankStepRatio: 1.25,
+};
+
+/** While answers that move the sizes are still to come, nobody should wait for the last digit. @source judgement */
+export const FIRST_EFFORT: Effort = {
+  years: 10,
+  arrayRatios: [0.6, 0.8, 1, 1.3, 1.8],
+  bankStepRatio: 1.4,
+};
+export const MOVING_TOPICS: readonly TopicId[] = ["place", "loads", "hours", "autonomy", "power"];
+
 /** Any would do; a fixed one gives the same brief the same figures. */
 export const WEATHER_SEED = 20_260;
 
@@ -19,9 +46,5 @@ export const RECONNECT_BAND_FRAC = 0.15;
 /** A boxed bank follows the air with this delay. @source judgement: tens of kilos of lead in an insulated box */
 export const BANK_LAG_H = 24;
 
-/** Panel powers that are tried, over what the handbook asks. @source judgement */
-export const ARRAY_RATIOS: readonly number[] = [0.5, 0.65, 0.8, 1, 1.25, 1.55, 1.9, 2.4];
-/** Each bank that is tried is larger than the one before by about this. @source judgement: the gaps in sold sizes */
-export const BANK_STEP_RATIO = 1.25;
 /** Banks are tried up to so many days of the heaviest load, or to the handbook's own size. @source judgement */
 export const MOST_SIMULATED_DAYS = 30;

@@ -80,7 +80,7 @@ describe("how dull and bright days spread", () => {
     const followed = (lag1ByMonth: readonly number[] | null): number => {
       const { outputRatio } = postWeather(
         brief,
-        { climate: { ...climate, lag1ByMonth }, sun: sun!, isDirect: false },
+        { climate: { ...climate, lag1ByMonth }, sun: sun!, isDirect: false, years: 30 },
         (_task, _given, work) => work(),
       );
       // Julys alone: within them the sun is the same from day to day.
