@@ -161,19 +161,36 @@ describe("without a band between thresholds", () => {
 });
 
 describe("with a band", () => {
-  it("more panel or less load darkens the tier shed last by no more than a band's worth in each spell", () => {
+  it("more panel or less load darkens the tier shed last by no more than a band's worth for each return", () => {
     fc.assert(
       fc.property(recipe, between(1, 1.5), (given, ratio) => {
         const post = made(given, { isBanded: true, losesByItself: true });
         const before = simulateBalance(post);
         const bandH = (given.bandFrac * post.bank.nominalV * given.ratedAh) / given.watts;
-        const spells = (before.recovery?.spells ?? 0) + 2;
+        const returns = before.returnsPerYear + 2;
         for (const better of [withPanel(post, ratio), withLoad(post, 1 / ratio)]) {
           const after = simulateBalance(better).tiers[0]!;
           expect(after.darkHoursPerYear).toBeLessThanOrEqual(
-            before.tiers[0]!.darkHoursPerYear + ratio * bandH * spells + ROUNDING_H,
+            before.tiers[0]!.darkHoursPerYear + ratio * bandH * returns + ROUNDING_H,
           );
         }
+      }),
+      RUNS,
+    );
+  });
+  it("a larger bank, at a steady temperature and keeping its charge, does so by no more either", () => {
+    fc.assert(
+      fc.property(recipe, between(1, 1.5), (given, ratio) => {
+        const changing = made(given, { isBanded: true, losesByItself: false });
+        const bank = { ...changing.bank, tempC: changing.bank.tempC.map(() => given.winterC) };
+        const post = { ...changing, bank };
+        const before = simulateBalance(post);
+        fc.pre(before.controllerDarkHoursPerYear === 0);
+        const bandH = (given.bandFrac * post.bank.nominalV * given.ratedAh) / given.watts;
+        const returns = before.returnsPerYear + 2;
+        expect(simulateBalance(withBank(post, ratio)).tiers[0]!.darkHoursPerYear).toBeLessThanOrEqual(
+          before.tiers[0]!.darkHoursPerYear + ratio * bandH * returns + ROUNDING_H,
+        );
       }),
       RUNS,
     );

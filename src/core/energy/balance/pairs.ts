@@ -14,7 +14,8 @@ export interface ReliabilityPair {
  *
  * More panels are taken never to need a larger bank, and a larger bank never to be darker: the search walks down from the bank
  * of the count before in doubling strides, then halves. Each answer is tried out, and so is the next smaller bank; where the
- * first rule fails by a band between thresholds (see simulateBalance) the search goes up again.
+ * first rule fails by a band between thresholds (see simulateBalance) the search goes up again. Where the second fails, a
+ * smaller bank still may reach the target by chance; it is not looked for.
  *
  * @param search.panelCounts      whole panels, rising
  * @param search.mostStrings      largest bank, 1 to 10000 strings

@@ -92,6 +92,8 @@ export interface Balance {
     readonly meanHours: number;
     readonly worstHours: number;
   } | null;
+  /** How often a year any tier is connected again. */
+  readonly returnsPerYear: number;
   /** Hours a year in which the electrolyte would be ice; always 0 for lithium. */
   readonly freezingHoursPerYear: number;
   /** Hours a year in which not even the controller was fed. */
@@ -105,7 +107,12 @@ const DAYS_BEFORE_LOWEST = 40;
 export function balanceOf(
   plant: Prepared,
   tally: Tally,
-  run: { readonly years: number; readonly startMissingWh: number; readonly endMissingWh: number },
+  run: {
+    readonly years: number;
+    readonly startMissingWh: number;
+    readonly endMissingWh: number;
+    readonly returns: number;
+  },
 ): Balance {
   const { years } = run;
   const { totals } = tally;
@@ -152,6 +159,7 @@ export function balanceOf(
             meanHours: totals[RECOVERY_SUM_H]! / recoveries,
             worstHours: totals[RECOVERY_WORST_H]!,
           },
+    returnsPerYear: run.returns / years,
     freezingHoursPerYear: totals[FROZEN_H]! / years,
     controllerDarkHoursPerYear: controller.darkHoursPerYear,
   };

@@ -2,7 +2,7 @@ import { within } from "../../numerics/index.ts";
 import { type BalancePlant, HOURS_OF_YEAR } from "./plant.ts";
 import { type Prepared, prepare } from "./prepare.ts";
 import { type Balance, balanceOf } from "./result.ts";
-import { emptyTally, fullState, MISSING_WH, type Tally } from "./state.ts";
+import { emptyTally, fullState, MISSING_WH, RETURNS, type Tally } from "./state.ts";
 import { areLoadsByWeather, type YearOfLoads, yearOfLoads } from "./watts.ts";
 import { DAYS_BEFORE_MONTH, runYear } from "./year.ts";
 
@@ -17,13 +17,16 @@ import { DAYS_BEFORE_MONTH, runYear } from "./year.ts";
  *
  * The bank starts as a run over the first year, begun full and discarded, leaves it.
  *
- * What holds for sure, for the same weather. With a tier's two thresholds the same, more array or less load never darkens any
+ * What holds for sure, for the same weather. With each tier's two thresholds the same, more array or less load never darkens any
  * tier; a larger bank never darkens the last to be shed (a tier, or the controller if even that starves) if no charge is lost
- * by itself and the temperature is steady.
- * What breaks it otherwise is physical: what lies below the threshold discharges itself, the more the larger the bank; a bank
- * emptied in warmth lies deeper below its threshold when cold comes; and a bank may stand lower for a less important tier
- * because a more important one, or the controller, was fed longer. A band between the thresholds breaks each law by up to one band's worth of
- * energy in a spell: what holds out longer is shed later, and may then wait for sun while the other is back.
+ * by itself and the temperature is steady. What breaks it otherwise is physical: what lies below the threshold discharges
+ * itself, the more the larger the bank; a bank emptied in warmth lies deeper below its threshold when cold comes; and a bank may
+ * stand lower for a less important tier because a more important one, or the controller, was fed longer.
+ *
+ * A band between the thresholds breaks each law by up to one band's worth of energy for each return: what holds out longer is
+ * shed later, and may then wait for sun while the other is back. It shows where a less important tier with a band draws on the
+ * same bank: of 90 made-up posts with two tiers, 22 had up to 8 more dark hours a year with a tenth more battery; with one tier,
+ * or without bands, none had.
  *
  * @param plant.years         1 to 100; hourly inputs have years x 8760 entries, loads 8760
  * @param plant.stepsPerHour  1 when left out, up to 60
@@ -56,6 +59,7 @@ export function simulateBalance(
   const discarded = emptyTally(prepared.tierCount, 1);
   runYear(prepared, state, discarded, loads, 0, 0);
   const startMissingWh = state[MISSING_WH]!;
+  const startReturns = state[RETURNS]!;
 
   const tally = emptyTally(prepared.tierCount, years);
   for (let year = 0; year < years; year++) {
@@ -64,7 +68,12 @@ export function simulateBalance(
     else copyWanted(prepared, tally, year);
     runYear(prepared, state, tally, loads, year * HOURS_OF_YEAR, year);
   }
-  return balanceOf(prepared, tally, { years, startMissingWh, endMissingWh: state[MISSING_WH]! });
+  return balanceOf(prepared, tally, {
+    years,
+    startMissingWh,
+    endMissingWh: state[MISSING_WH]!,
+    returns: state[RETURNS]! - startReturns,
+  });
 }
 
 function addWanted({ tierCount }: Prepared, tally: Tally, { watts }: YearOfLoads, year: number): void {

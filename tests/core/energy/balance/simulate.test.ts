@@ -68,7 +68,10 @@ describe("square sun, worked by hand", () => {
     // is off until the morning sun has put back 48 Wh at 15 W: 3.2 h, from 6 h to 9.2 h. Then +5 W until 18 h: 60 + 8.8 x 5
     // = 104 Wh = B. It lasts 9.2 h: dark from 3.2 h to 9.2 h, 6 h a day.
     const loads = [tier({ watts: 10, shedBelowSocFrac: 0.1, returnAboveSocFrac: 0.5 })];
-    const { tiers, recovery } = simulateBalance(lossless({ sun: square, ratedW: 15, ratedAh: 10, loads }));
+    const { tiers, recovery, returnsPerYear } = simulateBalance(
+      lossless({ sun: square, ratedW: 15, ratedAh: 10, loads }),
+    );
+    expect(returnsPerYear).toBe(365);
     near(tiers[0]!.darkHoursPerYear, 6 * 365, { within: 1e-6 });
     expect(recovery).toBeNull();
   });
