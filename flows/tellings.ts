@@ -107,7 +107,7 @@ export const tellings: readonly Telling<Design>[] = [
     },
     short: (design) => {
       const { yearly } = there(design.reliability);
-      return `${n(yearly.darkHours)} h a year, ${n(yearly.worstTenthDarkHours)} in the worst year of ten`;
+      return `${n(yearly.darkHours)} h a year, ${n(yearly.carefulDarkHours)} with the margin used up`;
     },
   },
   {

@@ -1,4 +1,6 @@
 import { fixed, monthName } from "../chain/words.ts";
+import type { Reliability } from "../design.ts";
+import type { Finding } from "../finding.ts";
 import type { Rule } from "./rule.ts";
 
 /** @source common practice, no source: 10 to 14 days */
@@ -7,8 +9,9 @@ const GOOD_DAYS = 14;
 const LONG_DAYS = 45;
 
 /** After the longest dull spell the bank should be full again soon. */
-export const recovery: Rule = ({ sun, loads, battery, array }) => {
+export const recovery: Rule = ({ sun, loads, battery, array, reliability }) => {
   if (!sun || !battery || !array || array.darkMonths.length > 0) return null;
+  if (reliability) return refilledSlowly(reliability);
   const days = array.recoveryDays;
   if (days !== null && days <= GOOD_DAYS) return null;
   const supply = array.supplyRatioByMonth[sun.designMonth] ?? 0;
@@ -32,3 +35,17 @@ export const recovery: Rule = ({ sun, loads, battery, array }) => {
     topics: ["power.margin", "autonomy.consequence", "autonomy.days"],
   };
 };
+
+/** As the weather years have it: spells end when brighter days come, whatever the month's mean would say. */
+function refilledSlowly({ yearly, chosen, years }: Reliability): Finding | null {
+  const days = yearly.refillDays;
+  if (days === null || days <= GOOD_DAYS) return null;
+  return {
+    id: "battery.recovery",
+    severity: days <= LONG_DAYS ? "note" : "caution",
+    says: `After a dark spell the bank takes about ${fixed(days, 0)} days to fill again (mean of ${years} weather years); ${GOOD_DAYS} or fewer keep it healthy.`,
+    change: `More panels than ${fixed(chosen.installedW, 0)} W would fill it sooner: raise the margin, or let the post sleep in the dull months.`,
+    numbers: { refillDays: days, installedW: chosen.installedW },
+    topics: ["power.margin", "autonomy.consequence", "hours.when"],
+  };
+}
