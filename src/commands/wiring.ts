@@ -109,4 +109,5 @@ export const attributions: readonly string[] = [
   "Sun: NASA MERRA-2 reanalysis, in the gsee-climate-data package (BSD 3-clause).",
   "Temperature, rain, refractivity, ground height: digital maps of Recommendations ITU-R P.1510, P.837, P.453 and P.1511, as shipped with ITU-Rpy (MIT).",
   "Sun figures fetched on request: NASA Langley Research Center POWER Project, public domain.",
+  "Compass: World Magnetic Model 2025 of NOAA/NCEI and the British Geological Survey, public domain, in the geomagnetism package (Apache 2.0).",
 ];

@@ -44,7 +44,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   "src/core/units": floor(["src/core/numerics"], { isPure: true }),
   "src/core/astronomy": field(),
   "src/core/climate": field(["src/core/astronomy"]),
-  "src/core/place": field([], ["geographiclib-geodesic", "@photostructure/tz-lookup"]),
+  "src/core/place": field([], ["geographiclib-geodesic", "geomagnetism", "@photostructure/tz-lookup"]),
   "src/core/sun": field(["src/core/astronomy"]),
   "src/core/energy": field(["src/core/sun", "src/core/climate"]),
   "src/core/weather": field(["src/core/sun", "src/core/climate"]),
@@ -74,7 +74,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   }),
   "src/commands": floor(
     ["src/screen", "src/plain", "src/store", "src/report", "flows", "src/interview", "src/design", ...fields],
-    { packages: ["node"], doors: [] },
+    { packages: ["geotiff", "node"], doors: [] },
   ),
 };
 
