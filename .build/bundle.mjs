@@ -66,7 +66,11 @@ mkdirSync(dist, { recursive: true });
 
 await build({
   ...common,
-  entryPoints: { mastwright: "src/commands/main.ts", "ask-power": "src/commands/ask-power.ts" },
+  entryPoints: {
+    mastwright: "src/commands/main.ts",
+    "ask-power": "src/commands/ask-power.ts",
+    "ask-geotiff": "src/commands/ask-geotiff.ts",
+  },
   banner: {
     js: "#!/usr/bin/env node\nimport{createRequire as mwRequire}from'node:module';const require=mwRequire(import.meta.url);",
   },
