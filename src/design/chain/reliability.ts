@@ -64,9 +64,18 @@ export function reliabilityStage(
   given: Handbook & { readonly sun: Sun },
   world: World,
 ): Reliability | null {
-  const { climate, loads, battery, array, sun } = given;
+  const { loads, array } = given;
   if (world.simulation === null || array.panels === 0 || loads.largestDailyWh <= 0) return null;
   const { remember } = world.simulation;
+  const { place, hours, autonomy, power, parts, currency, openTopics } = brief;
+  const rests = [given, brief.loads, place, hours, autonomy, power, parts, currency];
+  // an answer about the mast or the money changes nothing here
+  const open = [...MOVING_TOPICS].filter((topic) => openTopics.includes(topic));
+  return remember("reliability", [rests, open], () => workedOut(brief, given, remember));
+}
+
+function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, remember: Remember): Reliability {
+  const { climate, battery, array, sun } = given;
   const isMoving = MOVING_TOPICS.some((topic) => brief.openTopics.includes(topic));
   const effort = isMoving ? FIRST_EFFORT : FULL_EFFORT;
   const weather = postWeather(
