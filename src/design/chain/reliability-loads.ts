@@ -9,7 +9,7 @@ import { airOf, type Drawn, drawsOf, wByMonthAndHour } from "./demand.ts";
 export interface PostTier extends LoadTier {
   /** In words. */
   readonly devices: string;
-  /** The picture is dark while this tier is off. */
+  /** The picture, or what the post is there for where it has no camera, is dark while this tier is off. */
   readonly carriesPicture: boolean;
 }
 
@@ -32,10 +32,8 @@ export function tiersOf(
 ): readonly PostTier[] {
   const offFrac = 1 - given.permittedDodFrac;
   const draws = drawsOf(brief);
-  const camera = Math.min(
-    ...draws.map(({ device }) => (device?.kind === "camera" ? device.priority : Number.POSITIVE_INFINITY)),
-  );
-  const isEarly = ({ device }: Drawn) => device !== null && device.priority < camera;
+  const mainPriority = mainPriorityOf(draws);
+  const isEarly = ({ device }: Drawn) => device !== null && device.priority < mainPriority;
   const early = draws.filter(isEarly);
   const core = draws.filter((drawn) => !isEarly(drawn) && drawn.kind !== "controller");
   const tier = (some: readonly Drawn[], about: { readonly isCore: boolean }): PostTier => {
@@ -54,6 +52,15 @@ export function tiersOf(
     ...(early.length > 0 ? [tier(early, { isCore: false })] : []),
     ...(core.length > 0 ? [tier(core, { isCore: true })] : []),
   ];
+}
+
+/** Of the first camera to go; of the most important device where there is no camera, for then the post is there for that. */
+function mainPriorityOf(draws: readonly Drawn[]): number {
+  const devices = draws.flatMap(({ device }) => (device === null ? [] : [device]));
+  const cameras = devices.filter(({ kind }) => kind === "camera");
+  return cameras.length > 0
+    ? Math.min(...cameras.map(({ priority }) => priority))
+    : Math.max(0, ...devices.map(({ priority }) => priority));
 }
 
 /** Watts by hour, and what a thermostat switches by the weather's own temperature where the post runs all year. */
