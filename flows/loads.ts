@@ -158,7 +158,10 @@ export const loadsTopic = topic(
       unsure: { use: 0, because: "a pale box in the panel's shade does without (common practice)" },
     }),
     (given) => ({
-      when: given.site([], (site) => site !== null && isFanLikely(site.designHotC)),
+      when: given.site(
+        ["place.fine"],
+        (site, fine) => site !== null && isFanLikely(site.designHotC) && fine === "mine",
+      ),
     }),
   )
   .ask(
