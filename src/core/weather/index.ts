@@ -1,4 +1,5 @@
 export { HOURS_A_YEAR } from "./calendar.ts";
+export { expectedDays } from "./expected-days.ts";
 export { normalShareBelow } from "./gauss.ts";
 export { ownWeatherPlace, ownYears } from "./own-year.ts";
 export { measuredLag1ByMonth, usualLag1 } from "./persistence.ts";

@@ -177,7 +177,7 @@ function trendVariance(outside: Float64Array, month: number): number {
 }
 
 /** Of a cloudless day's light, what comes straight from the sun. */
-function meanClearBeamByDay(level: LevelYear): Float64Array {
+export function meanClearBeamByDay(level: LevelYear): Float64Array {
   const means = new Float64Array(DAYS_A_YEAR);
   for (let hour = 0; hour < HOURS_A_YEAR; hour += 1) {
     means[Math.floor(hour / 24)]! += level.globalHourFrac[hour]! * level.clearBeamFrac[hour]!;
@@ -185,7 +185,13 @@ function meanClearBeamByDay(level: LevelYear): Float64Array {
   return means;
 }
 
-function fillSun(weather: WeatherYears, level: LevelYear, meanClearBeam: Float64Array, year: number): void {
+/** Lays the days of one year over its hours; a day without irradiation is left dark. */
+export function fillSun(
+  weather: WeatherYears,
+  level: LevelYear,
+  meanClearBeam: Float64Array,
+  year: number,
+): void {
   const { ghiWPerM2, diffuseWPerM2, dailyGhiKWhPerM2 } = weather;
   for (let day = 0; day < DAYS_A_YEAR; day += 1) {
     const outside = level.extraterrestrialDailyKWhPerM2[day]!;

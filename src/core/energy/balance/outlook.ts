@@ -18,6 +18,8 @@ export interface TierOutlook {
   readonly hoursUntilShed: number | null;
   /** Hours from now until it has power again after that; null: not within the days given. */
   readonly hoursUntilBack: number | null;
+  /** Of all that is stored when full: the tier is shed below this. The cold raises it. */
+  readonly shedAtSocFrac: number;
 }
 
 export interface Outlook {
@@ -122,10 +124,11 @@ export function outlook(now: {
     socFracByHour[hour + 1] = 1 - missing / plant.storeWh;
   }
   return {
-    tiers: plant.tiers.map(({ name }, i) => ({
+    tiers: plant.tiers.map(({ name, shedBelowSocFrac }, i) => ({
       name,
       hoursUntilShed: shedH[i]!,
       hoursUntilBack: backH[i]!,
+      shedAtSocFrac: 1 - ((1 - shedBelowSocFrac) * capacityWh) / plant.storeWh,
     })),
     socFracByHour,
     horizonH,
