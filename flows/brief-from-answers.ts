@@ -313,6 +313,7 @@ export function briefFromAnswers(
     },
     power: {
       chemistry: read("power.chemistry"),
+      batteryHeaterW: read("power.chemistry").value === "lifepo4" ? read("power.batteryHeater") : zero,
       heaviestBlockKg: read("power.lift"),
       bankV: as(read("power.bankVolts"), (volts) =>
         volts === "choose" ? "choose" : (Number(volts) as 12 | 24 | 48),

@@ -23,6 +23,29 @@ export const powerTopic = topic(
     }),
   )
   .ask(
+    "batteryHeater",
+    quantity({
+      dimension: "power",
+      unit: "W",
+      shows: "dark",
+      label: "Battery heater",
+      ask: "How many watts does the battery's own heater draw?",
+      hint: "0 where it has none; the data sheet of a lithium battery for the cold names it. Example: 30 W",
+      why: "Without one, a lithium battery takes no charge on frosty days; with one, it spends part of its energy on warmth.",
+      how: "Look for a self-heating mark and its watts on the battery's data sheet.",
+      possible: { min: 0, max: 200 },
+      usual: { min: 0, max: 100 },
+      lean: "best",
+      unsure: { use: 0, because: "most blocks of this kind have none" },
+    }),
+    (given) => ({
+      when: given.site(
+        ["power.chemistry"],
+        (site, chemistry) => chemistry === "lifepo4" && site !== null && site.designColdC < 0,
+      ),
+    }),
+  )
+  .ask(
     "lift",
     quantity({
       dimension: "mass",

@@ -182,6 +182,8 @@ export interface Brief {
   };
   readonly power: {
     readonly chemistry: Given<Chemistry | "choose">;
+    /** Of a lithium battery's own heater; 0 without one. */
+    readonly batteryHeaterW: Given<number>;
     readonly heaviestBlockKg: Given<number>;
     readonly bankV: Given<12 | 24 | 48 | "choose">;
     readonly controller: Given<ControllerKind>;

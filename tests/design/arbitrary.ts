@@ -24,11 +24,23 @@ const schedule: fc.Arbitrary<Device["schedule"]> = fc.oneof(
     fromMin: fc.integer({ min: 0, max: 1439 }),
     toMin: fc.integer({ min: 0, max: 1439 }),
   }),
+  fc.record({ kind: fc.constant("cold" as const), belowC: number(-30, 15) }),
+  fc.record({ kind: fc.constant("heat" as const), aboveC: number(20, 50) }),
 );
 
 export const device: fc.Arbitrary<Device> = fc.record({
   name: fc.constantFrom("A", "B", "C"),
-  kind: fc.constantFrom("camera", "radio", "cellular router", "recorder", "lamp", "sensor", "other device"),
+  kind: fc.constantFrom(
+    "camera",
+    "radio",
+    "cellular router",
+    "recorder",
+    "lamp",
+    "sensor",
+    "heater",
+    "fan",
+    "other device",
+  ),
   dayW: quantity(0, 60),
   nightExtraW: quantity(0, 30),
   feed: fc.constantFrom("poe", "dc"),
@@ -86,6 +98,7 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
   }),
   power: fc.record({
     chemistry: one("agm", "lifepo4", "choose"),
+    batteryHeaterW: one(0, 5, 30, 100),
     heaviestBlockKg: quantity(3, 80),
     bankV: one(12, 24, 48, "choose"),
     controller: one("mppt", "pwm"),

@@ -76,6 +76,7 @@ export const typicalBrief: Brief = {
   },
   power: {
     chemistry: given("choose"),
+    batteryHeaterW: given(0),
     heaviestBlockKg: given(25),
     bankV: given("choose"),
     controller: given("mppt"),

@@ -96,6 +96,7 @@ describe("the flow", () => {
       "view.cameras": "several",
       "view.more.1.kind": "turning",
       "view.more.2.kind": "none",
+      "power.chemistry": "lifepo4",
       "loads.heater": "12 W",
       "loads.fan": "2 W",
       "loads.extra.1.kind": "lamp",

@@ -22,6 +22,7 @@ import {
   RECONNECT_CELL_V,
   REST_CELL_V_BY_CHARGE_FRAC,
 } from "../practice/battery.ts";
+import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
 import { arrayNeed } from "./array-need.ts";
 import { autonomyOf } from "./battery-autonomy.ts";
@@ -42,7 +43,12 @@ export function batteryStage(
 ): Battery | null {
   if (!climate || !sun) return null;
   const { chemistry, chemistryReason } = chemistryOf(brief, climate);
-  const temperatureC = Math.min(...climate.meanTempCByMonth);
+  const outsideC = Math.min(...climate.meanTempCByMonth);
+  const heldC = Math.min(
+    BATTERY_WARM_C,
+    outsideC + brief.power.batteryHeaterW.value / BATTERY_BOX_LOSS_W_PER_K,
+  );
+  const temperatureC = Math.max(outsideC, heldC);
   const need = arrayNeed(brief, { climate, sun, loads, chemistry });
   const autonomy = autonomyOf(brief, { sun, darkMonths: need.darkMonths.length });
 
@@ -129,7 +135,12 @@ export function batteryStage(
     ),
     reconnectV: RECONNECT_CELL_V[chemistry] * settings.cellsInSeries,
     compensationVPerK: settings.compensationVPerK,
-    needsWarmth: chemistry === "lifepo4" && climate.designColdTempC < 0,
+    needsWarmth:
+      chemistry === "lifepo4" &&
+      climate.designColdTempC < 0 &&
+      // a heater that holds the box at its warmth through the coldest hour leaves nothing to warn of
+      brief.power.batteryHeaterW.value <
+        BATTERY_BOX_LOSS_W_PER_K * (BATTERY_WARM_C - climate.designColdTempC),
   };
 }
 

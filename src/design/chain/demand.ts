@@ -8,6 +8,8 @@ import type { Brief, Device, Schedule } from "../brief.ts";
 import type { ByMonth, Climate } from "../design.ts";
 import {
   BANK_SPAN_V_BY_BANK_V,
+  BATTERY_BOX_LOSS_W_PER_K,
+  BATTERY_WARM_C,
   CONTROLLER_OWN_W,
   CONVERTER_EFFICIENCY_FRAC,
   CONVERTER_IDLE_W,
@@ -47,6 +49,21 @@ export function airOf(climate: Climate | null): Air | null {
   return { meanTempCByMonth, spreadK: Math.max(1, cold, hot) / 3 };
 }
 
+/** Points of the bell curve over which the battery heater's work is averaged. */
+const WARMING_POINTS = 41;
+
+/** Share of its power that a battery heater needs on the mean of a month: the heat that the box loses, up to all it has. */
+function warmingFrac(heaterW: number, air: Air | null | undefined, month: number): number {
+  if (!air) return 1;
+  const shares = Array.from({ length: WARMING_POINTS }, (_, i) => {
+    const z = -3 + (6 * i) / (WARMING_POINTS - 1);
+    const shortK = BATTERY_WARM_C - (air.meanTempCByMonth[month]! + z * air.spreadK);
+    const frac = Math.min(1, (Math.max(0, shortK) * BATTERY_BOX_LOSS_W_PER_K) / heaterW);
+    return { weight: Math.exp(-(z ** 2) / 2), frac };
+  });
+  return sum(shares.map(({ weight, frac }) => weight * frac)) / sum(shares.map(({ weight }) => weight));
+}
+
 /** Share of a month's hours in which a thermostat has its device on. */
 function thermostatFrac(schedule: Schedule, air: Air | null | undefined, month: number): number {
   if ((schedule.kind !== "cold" && schedule.kind !== "heat") || !air) return 1;
@@ -74,6 +91,8 @@ export interface Drawn {
   readonly peakW: number;
   /** Runs in a month in which the post is laid up. */
   readonly isAlwaysOn: boolean;
+  /** Of a part that keeps the battery warm: what it draws depends on the cold alone. */
+  readonly keepsBatteryWarm: boolean;
 }
 
 /**
@@ -98,16 +117,21 @@ export function drawsOf(brief: Brief): readonly Drawn[] {
       batteryRatio,
       peakW: nightW * batteryRatio * peakRatio({ kind: device.kind, isTurning }),
       isAlwaysOn: false,
+      keepsBatteryWarm: false,
     };
   });
   if (feeds.includes("switch")) drawn.push(server("PoE switch", "switch", SWITCH_OWN_W));
   if (feeds.includes("converter")) drawn.push(server("DC converter, idle", "converter", CONVERTER_IDLE_W));
   drawn.push({ ...server("Charge controller", "controller", CONTROLLER_OWN_W), isAlwaysOn: true });
+  const heaterW = brief.power.batteryHeaterW.value;
+  if (heaterW > 0) {
+    drawn.push({ ...server("Battery heater", "heater", heaterW), batteryRatio: 1, keepsBatteryWarm: true });
+  }
   return drawn;
 }
 
 /** A part that draws the same day and night; the controller's own draw does not cross the load's wire, which is neglected. */
-function server(name: string, kind: "switch" | "converter" | "controller", ownW: number): Drawn {
+function server(name: string, kind: "switch" | "converter" | "controller" | "heater", ownW: number): Drawn {
   const batteryRatio = kind === "controller" ? 1 : 1 / WIRE_EFFICIENCY_FRAC;
   return {
     name,
@@ -118,6 +142,7 @@ function server(name: string, kind: "switch" | "converter" | "controller", ownW:
     batteryRatio,
     peakW: ownW * batteryRatio,
     isAlwaysOn: false,
+    keepsBatteryWarm: false,
   };
 }
 
@@ -169,7 +194,11 @@ export function runningOf(
   return {
     lightSpans: common(running, lightSpans(daylightH)),
     darkSpans: common(running, darkSpans(daylightH)),
-    onFrac: drawn.device ? thermostatFrac(drawn.device.schedule, daylight.air, month) : 1,
+    onFrac: drawn.keepsBatteryWarm
+      ? warmingFrac(drawn.dayW, daylight.air, month)
+      : drawn.device
+        ? thermostatFrac(drawn.device.schedule, daylight.air, month)
+        : 1,
   };
 }
 

@@ -1,5 +1,7 @@
 import type { Loads, Notes } from "../design.ts";
 import {
+  BATTERY_BOX_LOSS_W_PER_K,
+  BATTERY_WARM_C,
   CONTROLLER_OWN_W,
   CONVERTER_EFFICIENCY_FRAC,
   CONVERTER_IDLE_W,
@@ -8,13 +10,18 @@ import {
   WIRE_EFFICIENCY_FRAC,
 } from "../practice/loads.ts";
 
-const DEVICES = ["brief.loads.devices", "brief.hours.runsInMonth", "brief.view.night"] as const;
+const DEVICES = [
+  "brief.loads.devices",
+  "brief.power.batteryHeaterW",
+  "brief.hours.runsInMonth",
+  "brief.view.night",
+] as const;
 const OWN_DRAWS = `converter and step-up ${CONVERTER_EFFICIENCY_FRAC}, switch ${SWITCH_OWN_W} W, regulator ${CONVERTER_IDLE_W} W idle, controller ${CONTROLLER_OWN_W} W: common practice from memory; wire ${WIRE_EFFICIENCY_FRAC}: Sandia SAND87-7023 worksheet default, from memory`;
 
 export const loadsNotes = {
   lines: {
     what: "what each device, and each part that serves them, takes from the battery on a day of the design month",
-    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire); what runs by a thermostat: x share of the month's hours beyond its limit, hours taken as spread by the bell curve so that the coldest or hottest hour of a usual year lies three standard deviations out`,
+    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire); what runs by a thermostat: x share of the month's hours beyond its limit, hours taken as spread by the bell curve so that the coldest or hottest hour of a usual year lies three standard deviations out; a battery heater: the heat its box loses (${BATTERY_BOX_LOSS_W_PER_K} W for each kelvin below ${BATTERY_WARM_C} °C), up to its watts`,
     inputs: [
       ...DEVICES,
       "brief.parts.radio",

@@ -10,7 +10,7 @@ interface RestsOn {
 export const restsOn: Readonly<Record<StageName, RestsOn>> = {
   climate: { topics: ["place"], stages: [] },
   sun: { topics: ["place", "loads", "hours", "view", "power"], stages: ["climate"] },
-  loads: { topics: ["loads", "hours", "view"], stages: ["climate", "sun"] },
+  loads: { topics: ["loads", "hours", "view", "power"], stages: ["climate", "sun"] },
   reliability: {
     topics: ["place", "loads", "hours", "autonomy", "power", "parts"],
     stages: ["climate", "sun", "loads"],
@@ -114,6 +114,8 @@ function isCalledFor(path: string, brief: Brief): boolean {
     case "mounting.soil":
     case "mounting.frostDepthM":
       return mounting.support.value === "newMast";
+    case "power.batteryHeaterW":
+      return brief.power.chemistry.value === "lifepo4";
     case "power.controller":
       return brief.parts.controller === null;
     case "power.heaviestBlockKg":

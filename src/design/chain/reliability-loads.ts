@@ -35,7 +35,9 @@ export function tiersOf(
   const mainPriority = mainPriorityOf(draws);
   const isEarly = ({ device }: Drawn) => device !== null && device.priority < mainPriority;
   const early = draws.filter(isEarly);
-  const core = draws.filter((drawn) => !isEarly(drawn) && drawn.kind !== "controller");
+  const core = draws.filter(
+    (drawn) => !isEarly(drawn) && drawn.kind !== "controller" && !drawn.keepsBatteryWarm,
+  );
   const tier = (some: readonly Drawn[], about: { readonly isCore: boolean }): PostTier => {
     const shedBelowSocFrac = offFrac + (about.isCore ? 0 : EARLY_SHED_FRAC);
     return {

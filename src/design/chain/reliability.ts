@@ -1,5 +1,6 @@
 import {
   type Balance,
+  type BalanceBank,
   bankLifeYears,
   equalReliabilityPairs,
   simulateBalance,
@@ -18,7 +19,7 @@ import type {
 } from "../design.ts";
 import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
 import { allowedDarkHours, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
-import { CONTROLLER_OWN_W } from "../practice/loads.ts";
+import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
 import { FIRST_EFFORT, FULL_EFFORT, MOVING_TOPICS } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
 import {
@@ -176,6 +177,7 @@ function runOf(
         nominalV: battery.bankNominalV,
         ratedAh: bank.bankAh,
         healthFrac: END_OF_LIFE_FRAC,
+        ...batteryHeater(brief),
       },
       controller: {
         efficiencyFrac: isDirect ? 1 : MPPT_EFFICIENCY_FRAC,
@@ -213,6 +215,20 @@ function runOf(
       }),
     );
   };
+}
+
+/** What keeps a lithium battery warm; nothing without a heater. */
+function batteryHeater(brief: Brief): Pick<BalanceBank, "heater"> {
+  const heaterW = brief.power.batteryHeaterW.value;
+  return heaterW > 0
+    ? {
+        heater: {
+          heaterW,
+          thermostatTempC: BATTERY_WARM_C,
+          heatLossWPerK: BATTERY_BOX_LOSS_W_PER_K,
+        },
+      }
+    : {};
 }
 
 /** A year of loads repeats each month's day: its twelve days tell it whole. */

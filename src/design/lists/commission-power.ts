@@ -47,10 +47,16 @@ const rest = ({ bank }: Post, battery: Battery): MaybeStep =>
         : `At least ${volts((13.1 / 12.8) * battery.bankNominalV)} (from memory). A meter cannot read the charge of this kind finely.`,
   });
 
+/** What runs by its own thermostat is not to be had on the day of commissioning. */
+const BY_THERMOSTAT: ReadonlySet<LoadLine["kind"]> = new Set(["heater", "fan"]);
+
 /** One step for each device that somebody can put a meter on. */
 function loadProofs({ design }: Post): readonly MaybeStep[] {
   return design.loads.lines
-    .filter(({ dayW, nightW, kind }) => Math.max(dayW, nightW) > 0 && kind !== "converter")
+    .filter(
+      ({ dayW, nightW, kind }) =>
+        Math.max(dayW, nightW) > 0 && kind !== "converter" && !BY_THERMOSTAT.has(kind),
+    )
     .map((line, i) =>
       step(`load${i + 1}`, `${line.name}: measure what it draws${wording(line)}.`, {
         why:

@@ -27,6 +27,15 @@ export const SWITCH_OWN_W = 3;
  */
 export const CONTROLLER_OWN_W = 0.5;
 
+/** A lithium battery's heater keeps it at this, a little above where it may be charged. @source makers' usual figure, from memory */
+export const BATTERY_WARM_C = 5;
+
+/**
+ * Heat that leaves an insulated box for each kelvin between inside and outside.
+ * @source judgement: half a square metre of 30 mm foam (0.035 W per m and K) and its seams
+ */
+export const BATTERY_BOX_LOSS_W_PER_K = 0.8;
+
 /**
  * Energy that reaches the load over what leaves the battery, because of the wire between.
  * @source Sandia SAND87-7023 worksheet default, from memory

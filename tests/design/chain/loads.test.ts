@@ -182,3 +182,22 @@ describe("what runs by a thermostat", () => {
     near(loadsStage(brief, sun).lines[0]!.hoursPerDay, 24, { within: 1e-9 });
   });
 });
+
+describe("a lithium battery's heater", () => {
+  // ten months far above its warmth, January at -5 with no spread to speak of
+  const climate = {
+    meanTempCByMonth: [-5, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20],
+    designColdTempC: -8,
+    designHotTempC: 23,
+  } as unknown as Climate;
+  const heated = (heaterW: number) =>
+    changed({ power: { batteryHeaterW: given(heaterW) }, loads: { devices: [] } });
+  const januaryWh = (heaterW: number) => loadsStage(heated(heaterW), sun, climate).dailyWhByMonth[0]!;
+  it("makes up the heat that the box loses: 0.8 W/K x 10 K x 24 h = 192 Wh a day at -5 degrees C", () => {
+    near(januaryWh(30) - januaryWh(0), 192, { within: 1 });
+  });
+  it("gives no more than it has, and nothing in warm months", () => {
+    near(januaryWh(3) - januaryWh(0), 72, { within: 0.5 });
+    near(loadsStage(heated(30), sun, climate).dailyWhByMonth[6]!, 12, { within: 0.01 });
+  });
+});
