@@ -12,6 +12,8 @@ const optionKinds = {
   currency: { type: "string" },
   units: { type: "string" },
   yes: { type: "boolean" },
+  month: { type: "string" },
+  hour: { type: "string" },
 } as const;
 type OptionName = keyof typeof optionKinds;
 
@@ -26,6 +28,8 @@ export interface Options {
   readonly currency?: string;
   readonly units?: string;
   readonly yes?: boolean;
+  readonly month?: string;
+  readonly hour?: string;
 }
 
 const everywhere: readonly OptionName[] = ["help", "version", "plain", "ascii", "no-color"];
@@ -40,6 +44,7 @@ export const commandForms = {
   remove: { takes: ["yes"], least: 1, most: 1 },
   size: { takes: ["json"], least: 1, most: Number.POSITIVE_INFINITY },
   checklist: { takes: ["to"], least: 1, most: 1 },
+  outlook: { takes: ["json", "month", "hour"], least: 1, most: Number.POSITIVE_INFINITY },
   schema: { takes: [], least: 0, most: 0 },
   about: { takes: [], least: 0, most: 0 },
   help: { takes: [], least: 0, most: 1 },

@@ -63,6 +63,20 @@ const pages: Readonly<Record<CommandName, Page>> = {
       ["mastwright checklist hill-gate --to csv", "the parts for a spreadsheet"],
     ],
   },
+  outlook: {
+    form: "mastwright outlook BRIEF FORECAST [--month 1-12] [--hour 0-23] [--json]",
+    does: "Says when loads go off and come back, by a forecast.",
+    examples: [
+      ["mastwright outlook hill-gate 60 %, rain, rain, sunny", "full to 60 %"],
+      ["mastwright outlook hill-gate 12.4 V, 3 overcast", "a voltage at rest"],
+      ["mastwright outlook hill-gate 35 %, 0.8, 2.4 --json", "kWh/m2 a day"],
+    ],
+    more: [
+      "FORECAST is the charge in percent, or the voltage after some hours at rest, then",
+      "each day from today: sunny, partly, overcast, rain, or its kWh/m2 on the level.",
+      "Month and hour are the clock's at the post, unless they are given.",
+    ],
+  },
   schema: {
     form: "mastwright schema",
     does: "Prints the JSON Schema of a brief file.",

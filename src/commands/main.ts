@@ -18,6 +18,7 @@ const commands: Readonly<
   remove: () => import("./remove.ts"),
   size: () => import("./size.ts"),
   checklist: () => import("./checklist.ts"),
+  outlook: () => import("./outlook.ts"),
   schema: () => import("./schema.ts"),
   about: () => import("./about.ts"),
   help: () => import("./help.ts"),

@@ -12,6 +12,7 @@ import { type Design, designOf, type Site, type World } from "../design/index.ts
 import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 import { chartsOf } from "../report/index.ts";
+import { lookAhead, postClock } from "./look-ahead.ts";
 import { type Atlas, readPlace, suggestedPlaces as suggestedFrom } from "./read-place.ts";
 import { readSun } from "./read-sun.ts";
 import { remembering } from "./remember.ts";
@@ -101,6 +102,7 @@ export const interview: Interview<Design> = {
   findingsOf: (design) => design.findings,
   optionNotes,
   charts: chartsOf,
+  outlook: (asked, design) => lookAhead(design, asked, postClock(design, new Date().toISOString())).said,
 };
 
 /** Credit lines of the embedded data sets: they go into the lists' small print and into `about`. */

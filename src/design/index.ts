@@ -12,6 +12,15 @@ export type * from "./design.ts";
 export { stageNames } from "./design.ts";
 export { type Finding, type Severity, severityWord } from "./finding.ts";
 export { type Caution, type Hazard, type List, type ListId, listsOf, type Step } from "./lists/index.ts";
+export {
+  type ChargeNow,
+  type ComingSky,
+  type OutlookAnswer,
+  outlookOf,
+  type PostOutlook,
+  type PostTierOutlook,
+  type SkyKind,
+} from "./outlook.ts";
 
 /** Works a design out of a brief. */
 export function designOf(brief: Brief, world: World): Design {

@@ -6,6 +6,7 @@
 import type { HorizonProfile } from "../core/sun/index.ts";
 import type { Origin, OwnSun, Site } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
+import type { ChargeNow, ComingSky } from "../design/index.ts";
 import type { AnyValue, SiteFacts, Telling, Topic } from "./define.ts";
 
 /** A value as it is kept: a quantity with both ends, in the question's own unit. */
@@ -101,6 +102,20 @@ export interface Interview<D> {
   readonly optionNotes: (questionId: string, design: () => D) => Readonly<Record<string, string>>;
   /** What is drawn when a topic closes, beside its summary. */
   readonly charts: (topicId: string, design: D) => readonly Chart[];
+  /** What the coming days do to the post, from the clock's hour on: in sentences, and drawn where it could be worked. */
+  readonly outlook: (asked: OutlookAsked, design: D) => OutlookSaid;
+}
+
+/** How full the battery is, and the days to come. */
+export interface OutlookAsked {
+  readonly charge: ChargeNow;
+  /** Today first. */
+  readonly days: readonly ComingSky[];
+}
+
+export interface OutlookSaid {
+  readonly lines: readonly string[];
+  readonly chart: Chart | null;
 }
 
 /** A drawing in characters, with the same in words for whoever does not see it. */

@@ -39,6 +39,7 @@ export function runScript<D>(
     findingsOf: () => [],
     optionNotes: () => ({}),
     charts: () => [],
+    outlook: () => ({ lines: [], chart: null }),
   };
   const asked: string[] = [];
   const refusals = new Map<string, string>();

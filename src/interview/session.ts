@@ -29,7 +29,7 @@
  *   the others    --back-->                  asking, same question                        back (course.ts)
  *   any           --change N-->              asking, at N; its answer leads back          change (course.ts)
  *   any           --undo-->                  asking, the last answer taken back           undone (accept.ts)
- *   any           --why how more help review lists, a refused line-->  the same           commanded, refuse
+ *   any           --why how more help review lists outlook, a refused line-->  the same   commanded, refuse
  *   any           --save, end, interrupt-->  the same, saved and left                     left
  */
 
@@ -38,14 +38,14 @@ import { type Readers, readAnswer } from "./answer.ts";
 import { designLines } from "./consequence.ts";
 import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
-import { type Command, forcedText, isForLists, readChoice, readCommand } from "./read/index.ts";
+import { type Command, forcedText, isForLists, readChoice, readCommand, readOutlook } from "./read/index.ts";
 import { reviewRows } from "./shown.ts";
 import { designNow } from "./state.ts";
 import { targetOf } from "./target.ts";
 import { asking, type Now, nowOf, refuse, type Step, save, say } from "./turn.ts";
 import { isSame } from "./value.ts";
 import { firstUnanswered } from "./walk.ts";
-import { confirmHintFor, endHint, helpLines } from "./words.ts";
+import { confirmHintFor, endHint, helpLines, outlookLines } from "./words.ts";
 
 export { begin, designNow, walkNow } from "./state.ts";
 export { view } from "./view.ts";
@@ -123,11 +123,23 @@ function commanded<D>(now: Now<D>, command: Command): Step {
       return back(now);
     case "undo":
       return undone(now);
+    case "outlook":
+      return lookedAhead(now, command.asks);
     case "change": {
       const target = targetOf(command.target, walked);
       return "says" in target ? refuse(now, target.says) : change(now, target.id);
     }
   }
+}
+
+function lookedAhead<D>(now: Now<D>, asks: string): Step {
+  const { interview, state } = now;
+  const aside = (lines: readonly string[]) => say({ kind: "aside", title: "Outlook", lines });
+  if (asks === "") return [state, [aside(outlookLines)]];
+  const heard = readOutlook(asks);
+  if (heard.kind === "refused") return refuse(now, heard.says);
+  const { lines, chart } = interview.outlook(heard, designNow(interview, state));
+  return [state, [aside(lines), ...(chart === null ? [] : [say({ kind: "chart", chart })])]];
 }
 
 function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {

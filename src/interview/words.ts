@@ -12,6 +12,12 @@ export const endHint =
 export const confirmHintFor = ({ kind }: Question): string =>
   `Type yes to keep it, no to answer again, or ${kind === "place" ? "the right place" : "the right figure"}.`;
 
+/** What the word alone is answered with. */
+export const outlookLines: readonly string[] = [
+  "For a post that stands: when its loads go off and come back in the days to come.",
+  "Type outlook, the battery's charge in percent (or its voltage after some hours at rest), then each day from today: sunny, partly, overcast, rain, or its kWh/m2 on the level. Example: outlook 60 %, rain, rain, sunny",
+];
+
 /** What can be typed now, a line each. */
 export function helpLines(question: Question | null): readonly string[] {
   const anytime = [
@@ -20,6 +26,7 @@ export function helpLines(question: Question | null): readonly string[] {
     "review: all the answers, numbered; change 3 corrects the third",
     "more: the design as it stands",
     "lists: what to buy, build and check, as far as it is known",
+    "outlook 60 %, rain, rain, sunny: when the loads go off and come back in the days to come",
     "save: keeps everything and leaves; come back any day",
   ];
   if (question === null) return anytime;

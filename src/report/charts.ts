@@ -16,8 +16,8 @@ export function chartsOf(topicId: string, design: Design): readonly Chart[] {
 
 const rows = 8;
 /** "100 % │" before it makes 46. */
-const daysAtMost = 39;
-const percent = (frac: number): string => `${(100 * frac).toFixed(0)} %`;
+export const chargeColumnsAtMost = 39;
+export const percent = (frac: number): string => `${(100 * frac).toFixed(0)} %`;
 
 /** The lowest charge of each day through the darkest spell of all years. */
 function chargeChart({ yearly, years }: Reliability): Chart {
@@ -37,21 +37,37 @@ function chargeChart({ yearly, years }: Reliability): Chart {
   };
 }
 
-/** One column a day, filled up to its lowest charge; a dashed line where the loads are off. */
 function chargeLines({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell): readonly string[] {
-  const days = lowestSocFracByDay.slice(0, daysAtMost);
+  const days = lowestSocFracByDay.slice(0, chargeColumnsAtMost);
+  return chargeColumns({
+    socFracs: days,
+    offBelowSocFrac,
+    isMarked: (i) => i % 7 === 6,
+    foot: "one column a day, a mark a week",
+  });
+}
+
+/** Each column filled up to its charge; a dashed line where the loads are off. */
+export function chargeColumns(drawing: {
+  /** chargeColumnsAtMost of them, or fewer. */
+  readonly socFracs: readonly number[];
+  readonly offBelowSocFrac: number;
+  readonly isMarked: (column: number) => boolean;
+  readonly foot: string;
+}): readonly string[] {
+  const { socFracs, offBelowSocFrac, isMarked, foot } = drawing;
   const offRow = Math.min(rows - 1, Math.floor(offBelowSocFrac * rows));
   const drawn = Array.from({ length: rows }, (_, fromTop) => {
     const row = rows - 1 - fromTop;
     const label = row === rows - 1 ? "100 %" : row === rows / 2 - 1 ? " 50 %" : "     ";
-    const cells = days.map((frac) => {
+    const cells = socFracs.map((frac) => {
       const filled = frac * rows - row;
       return filled >= 0.75 ? "█" : filled >= 0.25 ? "▄" : row === offRow ? "╌" : " ";
     });
     return `${label} │${cells.join("")}`.trimEnd();
   });
-  const weeks = days.map((_, i) => (i % 7 === 6 ? "┴" : "─")).join("");
-  return [...drawn, `  0 % └${weeks}`, "       one column a day, a mark a week"];
+  const marks = socFracs.map((_, i) => (isMarked(i) ? "┴" : "─")).join("");
+  return [...drawn, `  0 % └${marks}`, `       ${foot}`];
 }
 
 /** The same for a document: signs for text, bars for the page. */

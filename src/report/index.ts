@@ -6,6 +6,7 @@ export { designJson } from "./design-json.ts";
 export type { Block, Document } from "./document.ts";
 export { html } from "./html.ts";
 export { markdown } from "./markdown.ts";
+export { outlookWords } from "./outlook-lines.ts";
 export { plainText } from "./plain-text.ts";
 export { postLines } from "./post-drawing.ts";
 export { type ColumnsOf, graphemesOf, wrapped } from "./wrap.ts";

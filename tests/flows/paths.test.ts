@@ -45,6 +45,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
   findingsOf: () => [],
   optionNotes: () => ({}),
   charts: () => [],
+  outlook: () => ({ lines: [], chart: null }),
 });
 
 /** Answers every question that is asked, by id or else with "unsure", until none is left. */

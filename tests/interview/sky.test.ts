@@ -56,6 +56,7 @@ const interview: Interview<null> = {
   findingsOf: () => [],
   optionNotes: () => ({}),
   charts: () => [],
+  outlook: () => ({ lines: [], chart: null }),
 };
 
 function play(...lines: readonly string[]): { readonly state: State; readonly effects: readonly Effect[] } {

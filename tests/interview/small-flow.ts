@@ -308,6 +308,7 @@ export const smallInterview: Interview<SmallDesign> = {
   findingsOf,
   optionNotes: () => ({}),
   charts: () => [],
+  outlook: () => ({ lines: [], chart: null }),
 };
 
 export interface Talk {

@@ -50,15 +50,7 @@ export function postWeather(
       ),
     };
   });
-  const panel = {
-    azimuthDeg: sun.azimuthDeg,
-    albedoByMonth: MEAN_DAY_BY_MONTH.map(() => ALBEDO),
-    horizon: brief.place.horizon.value,
-    snowCoveredFracByMonth: sun.snowFracByMonth,
-    soilingLossFrac: brief.place.soilingFrac.value,
-    powerTempCoefficientPerK: POWER_PER_K,
-    seed: WEATHER_SEED,
-  };
+  const panel = panelOf(brief, sun);
   const at = (tiltDeg: number): Float64Array =>
     remember("yield", { place, panel, tiltDeg, isDirect }, () => {
       const { powerWPerRatedW, currentAPerRatedA } = planeYield({ ...panel, weather, tiltDeg });
@@ -71,6 +63,19 @@ export function postWeather(
     bankTempC: bank,
     outputRatio:
       sun.summerTiltDeg === null ? winter : joined(winter, at(sun.summerTiltDeg), sun.summerMonths, weather),
+  };
+}
+
+/** The panel as the weather finds it, but for its tilt. */
+export function panelOf(brief: Brief, sun: Sun) {
+  return {
+    azimuthDeg: sun.azimuthDeg,
+    albedoByMonth: MEAN_DAY_BY_MONTH.map(() => ALBEDO),
+    horizon: brief.place.horizon.value,
+    snowCoveredFracByMonth: sun.snowFracByMonth,
+    soilingLossFrac: brief.place.soilingFrac.value,
+    powerTempCoefficientPerK: POWER_PER_K,
+    seed: WEATHER_SEED,
   };
 }
 

@@ -218,7 +218,7 @@ function runOf(
 }
 
 /** What keeps a lithium battery warm; nothing without a heater. */
-function batteryHeater(brief: Brief): Pick<BalanceBank, "heater"> {
+export function batteryHeater(brief: Brief): Pick<BalanceBank, "heater"> {
   const heaterW = brief.power.batteryHeaterW.value;
   return heaterW > 0
     ? {

@@ -4,7 +4,9 @@ import { LONGEST_ANSWER, plainText } from "./typed-text.ts";
 /** What can be said at any question instead of an answer. */
 export type Command =
   | { readonly command: "why" | "how" | "unsure" | "back" | "review" | "more" | "help" | "save" | "undo" }
-  | { readonly command: "change"; readonly target: ChangeTarget };
+  | { readonly command: "change"; readonly target: ChangeTarget }
+  /** `asks`: the charge and the days to come, as typed; empty where only the word was. */
+  | { readonly command: "outlook"; readonly asks: string };
 
 /** Which answer to change: its number in the review, words of its name, or not said. */
 export type ChangeTarget =
@@ -12,7 +14,7 @@ export type ChangeTarget =
   | { readonly by: "name"; readonly name: string }
   | { readonly by: "nothing" };
 
-type Plain = Exclude<Command["command"], "change">;
+type Plain = Exclude<Command["command"], "change" | "outlook">;
 
 const WORDS: Readonly<Record<Plain, readonly string[]>> = {
   why: [
@@ -165,6 +167,10 @@ const QUESTIONS: readonly (readonly [Plain, RegExp])[] = [
 const CHANGE =
   /^(?:change|edit|fix|correct|revise|redo|amend|go to|goto|go back to|back to)(?: (?:answer|number|question|no\.?|nr\.?|the|my)(?= ))*(?: (.+))?$/;
 
+/** Only with a charge or a kind of day after it: "Outlook, Saskatchewan" is a town. */
+const OUTLOOK =
+  /^(?:outlook|forecast)(?:\s*$|[\s:]+((?:at|charge|battery|sun|rain|cloud|overcast|partly|clear|snow|\D{0,12}\d).*)$)/;
+
 /**
  * The command a text is, or null where it is an answer. Text that begins with a quotation mark is never a command:
  * 'Why is the town, why is the question.
@@ -177,6 +183,8 @@ export function readCommand(text: string, options: readonly ChoiceOption[] = [])
   const bare = words.replace(/(?<=[a-z/])[\s.,!?]+$/, "");
   const command = BY_WORDS.get(bare) ?? QUESTIONS.find(([, pattern]) => pattern.test(bare))?.[0];
   if (command !== undefined) return { command };
+  const ahead = OUTLOOK.exec(bare);
+  if (ahead !== null) return { command: "outlook", asks: ahead[1] ?? "" };
   const change = CHANGE.exec(bare);
   return change === null ? null : { command: "change", target: targetOf(change[1]) };
 }

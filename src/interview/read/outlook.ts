@@ -1,33 +1,23 @@
 /** The charge now and the days to come, as somebody at the post would say them: "60 %, rain, rain, sunny". */
+import type { ChargeNow, ComingSky, SkyKind } from "../../design/index.ts";
 import { LONGEST_ANSWER, plainText } from "./typed-text.ts";
-
-/** How a day is expected to be. */
-export const dayKinds = ["sunny", "partly", "overcast", "rain"] as const;
-export type DayKind = (typeof dayKinds)[number];
-
-export type OutlookDay =
-  | { readonly kind: DayKind }
-  /** On the level, a day. */
-  | { readonly kind: "figure"; readonly ghiKWhPerM2: number };
 
 export type OutlookHeard =
   | {
       readonly kind: "outlook";
-      readonly charge:
-        | { readonly by: "share"; readonly socFrac: number }
-        | { readonly by: "volts"; readonly restV: number };
-      readonly days: readonly OutlookDay[];
+      readonly charge: ChargeNow;
+      readonly days: readonly ComingSky[];
     }
   | { readonly kind: "refused"; readonly says: string };
 
-const WORDS: Readonly<Record<DayKind, readonly string[]>> = {
+const WORDS: Readonly<Record<SkyKind, readonly string[]>> = {
   sunny: ["sunny", "sun", "clear", "bright", "fair", "fine"],
   partly: ["partly", "partial", "mixed", "changeable", "broken", "showers"],
   overcast: ["overcast", "cloudy", "cloud", "clouds", "dull", "grey", "gray"],
   rain: ["rain", "rainy", "snow", "snowy", "fog", "foggy", "storm", "wet"],
 };
-const KIND_BY_WORD: ReadonlyMap<string, DayKind> = new Map(
-  dayKinds.flatMap((kind) => WORDS[kind].map((word) => [word, kind] as const)),
+const KIND_BY_WORD: ReadonlyMap<string, SkyKind> = new Map(
+  (Object.keys(WORDS) as SkyKind[]).flatMap((kind) => WORDS[kind].map((word) => [word, kind] as const)),
 );
 
 const EXAMPLE = "Example: 60 %, rain, rain, sunny";
@@ -65,8 +55,8 @@ export function readOutlook(text: string): OutlookHeard {
 }
 
 /** The days, or what is wrong with them. */
-function daysOf(words: string): readonly OutlookDay[] | string {
-  const days: OutlookDay[] = [];
+function daysOf(words: string): readonly ComingSky[] | string {
+  const days: ComingSky[] = [];
   const parts = words
     .replace(/\b(?:then|and|days?|of|kwh\/m2|kwh|a day|cloudy sky)\b/g, " ")
     .split(/[\s,;]+/)

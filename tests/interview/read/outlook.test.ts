@@ -17,7 +17,11 @@ describe("an outlook as it is typed", () => {
     ["60 %, rain, rain, sunny", { by: "share", socFrac: 0.6 }, ["rain", "rain", "sunny"]],
     ["60% 2 rain then sunny", { by: "share", socFrac: 0.6 }, ["rain", "rain", "sunny"]],
     ["battery 24.6 V; cloudy; partly", { by: "volts", restV: 24.6 }, ["overcast", "partly"]],
-    ["12,4 volts fog fog 3x clear", { by: "volts", restV: 12.4 }, ["rain", "rain", "sunny", "sunny", "sunny"]],
+    [
+      "12,4 volts fog fog 3x clear",
+      { by: "volts", restV: 12.4 },
+      ["rain", "rain", "sunny", "sunny", "sunny"],
+    ],
   ])("%s", (text, charge, kinds) => {
     expect(heard(text).charge).toEqual(charge);
     expect(heard(text).days.map(({ kind }) => kind)).toEqual(kinds);

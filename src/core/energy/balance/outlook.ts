@@ -28,6 +28,8 @@ export interface Outlook {
   /** At each full hour from now on, now included. */
   readonly socFracByHour: Float64Array;
   readonly horizonH: number;
+  /** Of the bank, its heater counted. */
+  readonly bankTempC: number;
 }
 
 const STEPS_PER_HOUR = 4;
@@ -132,6 +134,7 @@ export function outlook(now: {
     })),
     socFracByHour,
     horizonH,
+    bankTempC: tempC,
   };
 }
 
