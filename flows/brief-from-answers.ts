@@ -3,6 +3,7 @@
  * src/design.
  */
 
+import { readCoordinates } from "../src/core/place/index.ts";
 import type { HorizonProfile } from "../src/core/sun/index.ts";
 import {
   type Brief,
@@ -15,6 +16,7 @@ import {
   type OwnedRadio,
   type Purpose,
   type Scene,
+  type Spot,
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
@@ -88,6 +90,7 @@ const as = <T, U>(given: Given<T>, change: (value: T) => U): Given<U> => {
 };
 const inHundredths = (given: Given<number>) => as(given, (percent) => percent / 100);
 const zero: Given<number> = { value: 0, origin: "estimate", isAnswered: true };
+const nothingNamed: Given<string> = { value: "", origin: "estimate", isAnswered: true };
 
 const always = { kind: "always" } as const;
 
@@ -271,6 +274,17 @@ function ownedOf(read: Read): Brief["parts"] {
 }
 
 /**
+ * Coordinates of the other end, where the distance was given by them; only as good as the post's own, which must be
+ * coordinates too.
+ */
+function farOf(walked: readonly Walked[]): Spot | null {
+  const distance = walked.find(({ id }) => id === "link.distance")?.own.value;
+  const where = walked.find(({ id }) => id === "place.where")?.answer?.typed ?? "";
+  const spot = distance?.kind === "quantity" ? distance.spot : undefined;
+  return spot !== undefined && readCoordinates(where).kind === "coordinates" ? spot : null;
+}
+
+/**
  * @param walked  every question, also those not asked
  */
 export function briefFromAnswers(
@@ -283,7 +297,8 @@ export function briefFromAnswers(
   const open = new Set<TopicId>(
     walked.filter((one) => one.isAsked && one.answer === null).map((one) => one.topic.id),
   );
-  const hasSnow = walked.some((one) => one.isAsked && one.id === "place.snow");
+  const isAsked = (id: string) => walked.some((one) => one.isAsked && one.id === id);
+  const hasSnow = isAsked("place.snow");
   return {
     name: about.name,
     currency: about.currency,
@@ -337,10 +352,10 @@ export function briefFromAnswers(
     link: {
       carrier: read("link.carrier"),
       distanceM: read("link.distance"),
+      far: as(read("link.distance"), () => farOf(walked)),
       sight: read("link.sight"),
-      obstacleDistanceM: read("link.obstacleDistance"),
-      obstacleTopM: read("link.obstacleTop"),
-      obstacleDepthM: read("link.obstacleDepth"),
+      between: isAsked("link.between") ? read("link.between") : nothingNamed,
+      ground: read("link.ground"),
       farHeightM: read("link.farHeight"),
       otherPosts: read("link.otherPosts"),
     },

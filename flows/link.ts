@@ -1,10 +1,25 @@
-import { choice, quantity, topic } from "../src/interview/define.ts";
+import { choice, ground, obstacles, quantity, topic } from "../src/interview/define.ts";
 import { mountingTopic } from "./mounting.ts";
 
-const isObstructed = (sight: string) => sight === "trees" || sight === "buildings" || sight === "ground";
+/** What is taken to stand there while nobody has measured it: half way, where most room is needed. */
+const inTheMiddle = {
+  trees: {
+    use: "trees 10 m high and 20 m deep half way",
+    because: "a few rows of grown trees where most room is needed (common practice)",
+  },
+  buildings: {
+    use: "building 8 m high half way",
+    because: "a barn where most room is needed (common practice)",
+  },
+  ground: {
+    use: "rise of 5 m half way",
+    because: "a swell of the ground where most room is needed (common practice)",
+  },
+} as const;
+const isObstructed = (sight: string): sight is keyof typeof inTheMiddle => Object.hasOwn(inTheMiddle, sight);
 
 export const linkTopic = topic(
-  { id: "link", version: 1, title: "Link", opening: "Now the way home for the picture." },
+  { id: "link", version: 2, title: "Link", opening: "Now the way home for the picture." },
   [mountingTopic],
 )
   .ask(
@@ -69,9 +84,10 @@ export const linkTopic = topic(
       shows: "link",
       label: "Distance home",
       ask: "How far is it from the post to the other end?",
-      hint: "Measured on a map, or along the trench. Example: 400 m or 0.5 mi",
-      why: "A radio loses strength with distance, and a network cable ends at 90 m.",
-      how: "Use the measuring tool of a phone's map, from the post to the antenna at the other end.",
+      hint: "On a map, or along the trench; or the other end's coordinates. Example: 400 m or 0.5 mi",
+      why: "A radio loses strength with distance, and a network cable ends at 90 m. Coordinates also say where to aim.",
+      how: "Use the measuring tool of a phone's map, from the post to the antenna at the other end. Or press and hold on the other end: it shows two numbers, and both can be typed here.",
+      alsoSpot: true,
       possible: { min: 1, max: 40_000 },
       usual: { min: 5, max: 5000 },
       lean: "high",
@@ -107,79 +123,41 @@ export const linkTopic = topic(
     (given) => ({ when: given(["link.carrier"], (carrier) => carrier === "radio") }),
   )
   .ask(
-    "obstacleTop",
-    quantity({
-      dimension: "length",
-      unit: "m",
-      alsoUnit: "ft",
+    "between",
+    obstacles({
       shows: "link",
-      label: "Height of what is in between",
-      ask: "How high does the thing in between rise above the ground at the post?",
-      hint: "For trees, add what they will grow in ten years. Example: 8 m or 25 ft",
-      why: "The line must pass well above it: radio needs room round the line, not only the line itself.",
-      how: "Hold a stick upright at arm's length, as long as your arm. Walk until it covers the tree: you stand as far from it as it is high.",
-      possible: { min: 0.5, max: 300 },
-      usual: { min: 2, max: 40 },
-      lean: "high",
-      unsure: { use: 10, because: "a grown tree or a barn (common practice)" },
+      along: "link.distance",
+      label: "In between",
+      ask: "What stands in between, how high is it, and how far from the post?",
+      hint: "Several, with commas. Example: barn 7 m high at 300 m, row of trees 12 m high and 20 m deep half way",
+      why: "The line must pass well above it: radio needs room round the line, not only the line itself. Leaves let some of it through.",
+      how: "A phone's map shows how far and how deep. For the height hold a stick upright, as long as your arm, and walk until it covers the thing: you stand as far from it as it is high.",
+      unsure: { use: inTheMiddle.trees.use, because: inTheMiddle.trees.because },
     }),
     (given) => ({
       when: given(
         ["link.carrier", "link.sight"],
         (carrier, sight) => carrier === "radio" && isObstructed(sight),
       ),
+      suggest: given(["link.sight"], (sight) =>
+        isObstructed(sight) ? inTheMiddle[sight] : inTheMiddle.trees,
+      ),
     }),
   )
   .ask(
-    "obstacleDistance",
-    quantity({
-      dimension: "length",
-      unit: "m",
-      alsoUnit: "ft",
+    "ground",
+    ground({
       shows: "link",
-      label: "Distance to what is in between",
-      ask: "How far from the post is it?",
-      hint: "Along the line to the other end. Example: 150 m",
-      why: "The room that radio needs round the line is widest in the middle.",
-      how: "Use the measuring tool of a phone's map.",
-      possible: { min: 1, max: 40_000 },
-      usual: { min: 5, max: 5000 },
-      lean: "best",
-      unsure: { use: 500, because: "half way, where most room is needed" },
+      along: "link.distance",
+      label: "Ground in between",
+      ask: "Do you know how the ground runs between the two ends?",
+      hint: "level; pairs of metres from the post and height; or a file's name. Example: 0 12, 200 14, 450 13.5",
+      why: "A swell of a few metres that nobody notices on foot can stand in the middle of a long line.",
+      how: "Many maps draw a profile of a line: read off the height every hundred metres or so. What stands on the ground belongs to the question before.",
+      unsure: { use: null, because: "taken as level between the two ends, and what you named stands on it" },
     }),
     (given) => ({
-      when: given(
-        ["link.carrier", "link.sight", "place.fine"],
-        (carrier, sight, fine) => carrier === "radio" && isObstructed(sight) && fine === "mine",
-      ),
-      suggest: given(["link.distance"], (distance) => ({
-        use: distance / 2,
-        because: "half way, where most room is needed",
-      })),
-    }),
-  )
-  .ask(
-    "obstacleDepth",
-    quantity({
-      dimension: "length",
-      unit: "m",
-      alsoUnit: "ft",
-      shows: "link",
-      label: "Depth of the trees",
-      ask: "How many metres of trees does the line pass through?",
-      hint: "A single row is about 5 m. Example: 20 m",
-      why: "Each metre of leaves takes some of the signal, more when they are wet.",
-      how: "Measure the width of the wood along the line on a phone's map.",
-      possible: { min: 1, max: 2000 },
-      usual: { min: 3, max: 200 },
-      lean: "high",
-      unsure: { use: 20, because: "a few rows of trees (common practice)" },
-    }),
-    (given) => ({
-      when: given(
-        ["link.carrier", "link.sight"],
-        (carrier, sight) => carrier === "radio" && sight === "trees",
-      ),
+      when: given(["link.carrier", "place.fine"], (carrier, fine) => carrier === "radio" && fine === "mine"),
     }),
   )
   .ask(

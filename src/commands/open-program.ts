@@ -1,3 +1,4 @@
+import { withoutRetired } from "../../flows/index.ts";
 import type { Site } from "../design/index.ts";
 import type { AskStep } from "../interview/define.ts";
 import {
@@ -26,6 +27,15 @@ import { attributions, interview, once, suggestedPlaces } from "./wiring.ts";
 
 const textColumns = 80;
 
+const wouldDo = {
+  place: "A town, or latitude and longitude.",
+  clock: "A stretch of the day, such as 6:30 to 18:00.",
+  horizon: "A height in degrees, words, or pairs of azimuth and height.",
+  sun: "none, twelve figures, or a file's name.",
+  obstacles: "Words, such as: barn 7 m high at 300 m.",
+  ground: "level, pairs of distance and height, or a file's name.",
+} as const;
+
 function schemaQuestion(id: string, { question }: AskStep): SchemaQuestion {
   const { ask, kind } = question;
   const answers =
@@ -33,9 +43,7 @@ function schemaQuestion(id: string, { question }: AskStep): SchemaQuestion {
       ? `One of: ${question.options.map((option: { id: string }) => option.id).join(", ")}.`
       : kind === "quantity"
         ? bareNumberText(question)
-        : kind === "place"
-          ? "A town, or latitude and longitude."
-          : "A stretch of the day, such as 6:30 to 18:00.";
+        : wouldDo[kind];
   return { id, description: `${ask} ${answers}` };
 }
 
@@ -71,18 +79,19 @@ function asSaved(id: string, kept: FileAnswer, file: BriefFile): FileAnswer {
 
 function opened(file: BriefFile): Opened {
   const { name, currency, units } = file;
+  const kept = withoutRetired(file.answers);
   const answers = Object.fromEntries(
-    Object.entries(file.answers).map(([id, kept]) => [id, asSaved(id, kept, file)]),
+    Object.entries(kept).map(([id, answer]) => [id, asSaved(id, answer, file)]),
   );
   const run = runScript(interview, { name, currency, units }, answers);
   const hidden: Record<string, Answer> = {};
   const untouched: Record<string, FileAnswer> = {};
   for (const id of run.unused) {
-    const kept = file.answers[id]!;
-    if (typeof kept === "string") untouched[id] = kept;
-    else hidden[id] = kept;
+    const one = kept[id]!;
+    if (typeof one === "string") untouched[id] = one;
+    else hidden[id] = one;
   }
-  for (const { id } of run.refused) untouched[id] = file.answers[id]!;
+  for (const { id } of run.refused) untouched[id] = kept[id]!;
   return {
     // Answers that the others do not call for now stay with them: a change may call for them again.
     state: { ...run.state, answers: { ...hidden, ...run.state.answers } },

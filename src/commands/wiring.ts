@@ -13,6 +13,7 @@ import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 import { chartsOf } from "../report/index.ts";
 import { lookAhead, postClock } from "./look-ahead.ts";
+import { readGround } from "./read-ground.ts";
 import { type Atlas, readPlace, suggestedPlaces as suggestedFrom } from "./read-place.ts";
 import { readSun } from "./read-sun.ts";
 import { remembering } from "./remember.ts";
@@ -98,6 +99,7 @@ export const interview: Interview<Design> = {
   siteFacts,
   readPlace: (text, hints) => readPlace(atlas, text, hints),
   readSun,
+  readGround,
   designOf: designOfAnswers,
   findingsOf: (design) => design.findings,
   optionNotes,

@@ -6,6 +6,7 @@
  * origin "assumed" and isAnswered false, so that nothing here needs a second default.
  */
 
+import type { ProfilePoint } from "../core/link/index.ts";
 import type { HorizonProfile } from "../core/sun/index.ts";
 
 export type Origin = "measured" | "datasheet" | "estimate" | "assumed";
@@ -44,6 +45,19 @@ export interface Site {
   readonly elevationM: number | null;
   /** ISO 3166-1 alpha-2, or null where only coordinates were given and no place is near. */
   readonly countryCode: string | null;
+}
+
+export interface Spot {
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+}
+
+/** Ground under the radio path that the builder brought: typed, pasted, or from a file. */
+export interface OwnGround {
+  /** From the post outwards, beginning at 0 m. */
+  readonly profile: readonly ProfilePoint[];
+  /** Who says so: "typed by the builder", a file's name. */
+  readonly source: string;
 }
 
 /** Sun figures that the builder brought: typed, or from a file. */
@@ -208,10 +222,13 @@ export interface Brief {
   readonly link: {
     readonly carrier: Given<Carrier>;
     readonly distanceM: Given<number>;
+    /** Coordinates of the other end, where the distance was given by them; null: only the distance is known. */
+    readonly far: Given<Spot | null>;
     readonly sight: Given<Sight>;
-    readonly obstacleDistanceM: Given<number>;
-    readonly obstacleTopM: Given<number>;
-    readonly obstacleDepthM: Given<number>;
+    /** What stands between, in the builder's own words; empty where nothing was named. */
+    readonly between: Given<string>;
+    /** null: taken as level between the ends. */
+    readonly ground: Given<OwnGround | null>;
     readonly farHeightM: Given<number>;
     readonly otherPosts: Given<number>;
   };

@@ -1,10 +1,14 @@
 /** What a typed line is as an answer to the question at hand. Nothing is decided here but that; session.ts acts on it. */
 
+import { readObstacles } from "../core/link/index.ts";
+import { bearingAndDistance, readCoordinates } from "../core/place/index.ts";
 import { readHorizon } from "../core/sun/index.ts";
-import { formatQuantity } from "../core/units/index.ts";
-import type { Origin, Site } from "../design/brief.ts";
+import { convert, formatNumber, formatQuantity } from "../core/units/index.ts";
+import type { Origin, Site, Spot } from "../design/brief.ts";
 import type {
   Answer,
+  GroundReading,
+  Line,
   PlaceHints,
   PlaceMatch,
   PlaceReading,
@@ -40,8 +44,13 @@ export type Reading =
 export interface Readers {
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readGround: (text: string, line: Line) => GroundReading;
   /** The place answered so far. */
   readonly site: Site | null;
+  /** Whether it was given by coordinates of its own, not by the name of a town near it. */
+  readonly isSiteExact: boolean;
+  /** The line whose length the question of this id holds. */
+  readonly lineOf: (id: string) => Line;
   readonly isAgreed: boolean;
   /** Of the brief. */
   readonly currency: string;
@@ -64,7 +73,11 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
   switch (question.kind) {
     case "quantity": {
       const heard = readQuantity(words, question);
-      return heard.ok ? quantityReading(words.trim(), heard, question) : refused(heard.refusal);
+      if (heard.ok) return quantityReading(words.trim(), heard, question);
+      const spot = question.alsoSpot === true ? readCoordinates(words) : null;
+      return spot?.kind === "coordinates" && heard.refusal.code !== "ambiguous-comma"
+        ? spotReading(words.trim(), spot, question, { ...readers, refused })
+        : refused(heard.refusal);
     }
     case "choice": {
       const heard = readChoice(words, question.options);
@@ -98,7 +111,79 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
       const origin: Origin = read.figures === null ? "estimate" : "datasheet";
       return { kind: "taken", answer: { typed: words.trim(), value, origin }, adds: read.says };
     }
+    case "obstacles":
+      return obstaclesReading(words.trim(), readers.lineOf(question.along));
+    case "ground": {
+      const read = readers.readGround(words.trim(), readers.lineOf(question.along));
+      if (read.kind === "refused") return { kind: "refused", text: read.says };
+      return taken({ kind: "ground", ground: read.ground }, read.says);
+    }
   }
+}
+
+/** Coordinates of the other end: a length from the place answered before, and a bearing. */
+function spotReading(
+  typed: string,
+  { latitudeDeg, longitudeDeg }: Spot,
+  question: QuantityQuestion,
+  about: Pick<Readers, "site" | "isSiteExact"> & { readonly refused: (refusal: Refusal) => Reading },
+): Reading {
+  const { site, isSiteExact } = about;
+  if (site === null || !isSiteExact)
+    return {
+      kind: "refused",
+      text: `Coordinates here need those of the post too, and ${site === null ? "no place is named" : `only ${site.label} is known`}. Type the distance, or change place first.`,
+    };
+  const spot: Spot = { latitudeDeg, longitudeDeg };
+  const { distanceM, bearingDeg } = wayTo(site, spot);
+  if (distanceM < onePlaceM)
+    return { kind: "refused", text: "That is where the post stands: the two ends are in one place." };
+  const { unit, possible } = question;
+  const length = convert({ value: distanceM, from: "m", to: unit });
+  const size = formatQuantity({ value: distanceM, unit: "m", digits: 3 });
+  if (length > possible.max)
+    return about.refused({ code: "too-large", ...possible, unit, got: length, typed: size });
+  const value: StoredValue = {
+    kind: "quantity",
+    low: length,
+    best: length,
+    high: length,
+    unit,
+    spot,
+  };
+  return {
+    kind: "taken",
+    answer: { typed, value, origin: "measured" },
+    adds: `That is ${size} from the post, at a bearing of ${formatNumber({ value: bearingDeg, digits: 3 })} deg from true north.`,
+  };
+}
+
+/** Ends nearer than this are one place. */
+const onePlaceM = 1;
+
+/** From one spot to another along the ground. */
+export const wayTo = (from: Spot, to: Spot) =>
+  bearingAndDistance({
+    fromLatitudeDeg: from.latitudeDeg,
+    fromLongitudeDeg: from.longitudeDeg,
+    toLatitudeDeg: to.latitudeDeg,
+    toLongitudeDeg: to.longitudeDeg,
+  });
+
+/** Words about what stands along a line, said back as they were understood. */
+function obstaclesReading(typed: string, { lengthM }: Line): Reading {
+  const read = readObstacles(typed, { distanceM: lengthM });
+  if (read.kind === "refused") return { kind: "refused", text: read.reason };
+  const metres = (value: number) => formatQuantity({ value, unit: "m" });
+  const things = read.obstacles.map(({ noun, heightM, distanceFromNearM, depthM }) => {
+    const deep = depthM === undefined ? "" : `, ${metres(depthM)} deep`;
+    return `${noun} ${metres(heightM)} high${deep}, ${metres(distanceFromNearM)} from the post`;
+  });
+  return {
+    kind: "taken",
+    answer: { typed, value: { kind: "obstacles", words: typed }, origin: "estimate" },
+    adds: `Understood: ${things.length === 0 ? "nothing stands between" : things.join("; ")}.`,
+  };
 }
 
 /** One figure stands for all round; everything else is words or pairs. */

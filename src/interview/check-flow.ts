@@ -27,7 +27,10 @@ export function checkFlow(topics: readonly Topic[]): readonly string[] {
   const ask = (step: AskStep, id: string, extra: ReadonlySet<string>): void => {
     mustKnow(id, step.rules.when, extra);
     mustKnow(id, step.rules.suggest, extra);
-    breaches.push(...questionBreaches(step.question).map((breach) => `${id}: ${breach}`));
+    const { question } = step;
+    if ((question.kind === "obstacles" || question.kind === "ground") && !known.has(question.along))
+      breaches.push(`${id} is about the length "${question.along}", which is not asked before it`);
+    breaches.push(...questionBreaches(question).map((breach) => `${id}: ${breach}`));
   };
   const repeat = (step: RepeatStep): void => {
     mustKnow(step.id, step.rules.when, new Set());

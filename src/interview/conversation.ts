@@ -4,7 +4,7 @@
  */
 
 import type { HorizonProfile } from "../core/sun/index.ts";
-import type { Origin, OwnSun, Site } from "../design/brief.ts";
+import type { Origin, OwnGround, OwnSun, Site, Spot } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
 import type { ChargeNow, ComingSky } from "../design/index.ts";
 import type { AnyValue, SiteFacts, Telling, Topic } from "./define.ts";
@@ -17,12 +17,16 @@ export type StoredValue =
       readonly best: number;
       readonly high: number;
       readonly unit: string;
+      /** Where the length was given by coordinates: its other end. */
+      readonly spot?: Spot | undefined;
     }
   | { readonly kind: "choice"; readonly option: string }
   | { readonly kind: "place"; readonly site: Site | null }
   | { readonly kind: "clock"; readonly fromMin: number; readonly toMin: number }
   | { readonly kind: "horizon"; readonly points: HorizonProfile }
-  | { readonly kind: "sun"; readonly figures: OwnSun | null };
+  | { readonly kind: "sun"; readonly figures: OwnSun | null }
+  | { readonly kind: "obstacles"; readonly words: string }
+  | { readonly kind: "ground"; readonly ground: OwnGround | null };
 
 export interface Answer {
   /** Exactly what was typed; "unsure" where the stand-in was taken. */
@@ -83,6 +87,20 @@ export type SunReading =
   | { readonly kind: "consent"; readonly says: string }
   | { readonly kind: "refused"; readonly says: string };
 
+/** The line whose ground is asked for. */
+export interface Line {
+  readonly lengthM: number;
+  /** null where it is known no better than by a town, or not at all. */
+  readonly near: Spot | null;
+  readonly far: Spot | null;
+}
+
+/** What a typed answer about the ground under a line came to. */
+export type GroundReading =
+  /** `says`: what was read, in one sentence; null where there is nothing to add. */
+  | { readonly kind: "ground"; readonly ground: OwnGround | null; readonly says: string | null }
+  | { readonly kind: "refused"; readonly says: string };
+
 /** Everything the engine is given: it imports no flow, no data and no clock. D is the design's type. */
 export interface Interview<D> {
   readonly topics: readonly Topic[];
@@ -92,6 +110,7 @@ export interface Interview<D> {
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   /** @param isAgreed the builder has agreed to what the reading asked consent for */
   readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readGround: (text: string, line: Line) => GroundReading;
   /** Handed every question, also those not asked. */
   readonly designOf: (
     walked: readonly Walked[],

@@ -8,7 +8,7 @@
 
 import type { HorizonProfile } from "../core/sun/index.ts";
 import type { Dimension } from "../core/units/index.ts";
-import type { OwnSun, Site, TopicId } from "../design/brief.ts";
+import type { OwnGround, OwnSun, Site, TopicId } from "../design/brief.ts";
 
 /** What every question must say, whatever its kind. Wording rules are tested over the data in tests/flows. */
 interface Wording {
@@ -44,6 +44,8 @@ export interface QuantityQuestion extends Wording {
   /** Outside this the builder is asked whether they are sure. */
   readonly usual: { readonly min: number; readonly max: number };
   readonly isWhole?: boolean;
+  /** A length from the post that coordinates of its other end answer too: they give the bearing with it. */
+  readonly alsoSpot?: boolean;
   /** Which end of a range the design is computed with: the cautious one. */
   readonly lean: "low" | "high" | "best";
   readonly unsure: StandIn<number>;
@@ -93,6 +95,21 @@ export interface SunQuestion extends Wording {
   readonly unsure: StandIn<null>;
 }
 
+/** What stands along a line, in the builder's own words; read anew wherever the line's length is known. */
+export interface ObstaclesQuestion extends Wording {
+  readonly kind: "obstacles";
+  /** Id of the question before it that holds the length of the line. */
+  readonly along: string;
+  readonly unsure: StandIn<string>;
+}
+
+/** The ground under a line: level, or a profile typed, pasted or from a file; null: level. */
+export interface GroundQuestion extends Wording {
+  readonly kind: "ground";
+  readonly along: string;
+  readonly unsure: StandIn<null>;
+}
+
 // biome-ignore lint/suspicious/noExplicitAny: the union must accept choices over any set of option ids
 export type AnyChoice = ChoiceQuestion<any>;
 export type Question =
@@ -101,7 +118,9 @@ export type Question =
   | PlaceQuestion
   | ClockQuestion
   | HorizonQuestion
-  | SunQuestion;
+  | SunQuestion
+  | ObstaclesQuestion
+  | GroundQuestion;
 
 /** What a rule or the brief sees of an answer: the cautious end of a quantity, an option id, a site, a clock range. */
 export type ValueOf<Q> = Q extends QuantityQuestion
@@ -116,9 +135,13 @@ export type ValueOf<Q> = Q extends QuantityQuestion
           ? HorizonProfile
           : Q extends SunQuestion
             ? OwnSun | null
-            : never;
+            : Q extends ObstaclesQuestion
+              ? string
+              : Q extends GroundQuestion
+                ? OwnGround | null
+                : never;
 
-export type AnyValue = number | string | Site | null | ClockRange | HorizonProfile | OwnSun;
+export type AnyValue = number | string | Site | null | ClockRange | HorizonProfile | OwnSun | OwnGround;
 
 /** One instance of a repeated block as later rules see it: {name: value}. */
 export type RecordValue = Readonly<Record<string, AnyValue>>;
@@ -314,6 +337,14 @@ export const horizon = (question: Omit<HorizonQuestion, "kind">): HorizonQuestio
   ...question,
 });
 export const sun = (question: Omit<SunQuestion, "kind">): SunQuestion => ({ kind: "sun", ...question });
+export const obstacles = (question: Omit<ObstaclesQuestion, "kind">): ObstaclesQuestion => ({
+  kind: "obstacles",
+  ...question,
+});
+export const ground = (question: Omit<GroundQuestion, "kind">): GroundQuestion => ({
+  kind: "ground",
+  ...question,
+});
 export const clock = (question: Omit<ClockQuestion, "kind">): ClockQuestion => ({
   kind: "clock",
   ...question,

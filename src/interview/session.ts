@@ -33,10 +33,11 @@
  *   any           --save, end, interrupt-->  the same, saved and left                     left
  */
 
+import { readCoordinates } from "../core/place/index.ts";
 import { kept, recorded, taken, undone, unsure } from "./accept.ts";
-import { type Readers, readAnswer } from "./answer.ts";
+import { type Readers, readAnswer, wayTo } from "./answer.ts";
 import { designLines } from "./consequence.ts";
-import type { Event, Interview, Mode, State, Walked } from "./conversation.ts";
+import type { Event, Interview, Line, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
 import { type Command, forcedText, isForLists, readChoice, readCommand, readOutlook } from "./read/index.ts";
 import { reviewRows } from "./shown.ts";
@@ -165,10 +166,29 @@ function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
 }
 
 function readersOf<D>({ interview, walked, state }: Now<D>, isAgreed = false): Readers {
-  const { readPlace, readSun } = interview;
-  const where = walked.find(({ question }) => question.kind === "place")?.own.value;
-  const site = where?.kind === "place" ? where.site : null;
-  return { readPlace, readSun, site, isAgreed, currency: state.currency };
+  const { readPlace, readSun, readGround } = interview;
+  const where = walked.find(({ question }) => question.kind === "place");
+  const site = where?.own.value.kind === "place" ? where.own.value.site : null;
+  const isSiteExact =
+    site !== null && readCoordinates(forcedText(where?.answer?.typed ?? "")).kind === "coordinates";
+  const lineOf = (id: string): Line => {
+    const length = walked.find((each) => each.id === id)?.own;
+    const far = (length?.value.kind === "quantity" ? length.value.spot : undefined) ?? null;
+    const near = isSiteExact ? site : null;
+    // The place may have been changed since.
+    const lengthM = near !== null && far !== null ? wayTo(near, far).distanceM : Number(length?.rule);
+    return { lengthM, near, far };
+  };
+  return {
+    readPlace,
+    readSun,
+    readGround,
+    site,
+    isSiteExact,
+    lineOf,
+    isAgreed,
+    currency: state.currency,
+  };
 }
 
 /** What leaves this machine does so after a yes, and is not asked for again. */

@@ -1,8 +1,9 @@
 /** How values and answers are written out: in the review, in summaries, after an answer, in refusals. */
 
+import { coordinatesText } from "../core/place/index.ts";
 import type { HorizonPoint, HorizonProfile } from "../core/sun/index.ts";
 import { formatNumber, formatQuantity } from "../core/units/index.ts";
-import type { OwnSun } from "../design/brief.ts";
+import type { OwnGround, OwnSun } from "../design/brief.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
 import { clockText } from "./read/clock.ts";
@@ -14,7 +15,8 @@ import { labelOf } from "./walk.ts";
 export function valueText(question: Question, value: StoredValue): string {
   switch (value.kind) {
     case "quantity": {
-      const { low, high, unit } = value;
+      const { low, high, unit, spot } = value;
+      if (spot !== undefined) return coordinatesText(spot).replace(/\.?0+(?=,|$)/g, "");
       const upper = formatQuantity({ value: high, unit });
       return low === high ? upper : `${formatNumber({ value: low })} to ${upper}`;
     }
@@ -30,6 +32,10 @@ export function valueText(question: Question, value: StoredValue): string {
       return horizonText(value.points);
     case "sun":
       return ownSunText(value.figures);
+    case "obstacles":
+      return value.words;
+    case "ground":
+      return groundText(value.ground);
   }
 }
 
@@ -65,6 +71,13 @@ function ownSunText(figures: OwnSun | null): string {
   if (figures === null) return "none: the built-in map";
   const months = figures.ghiDailyKWhPerM2ByMonth.map((value) => formatNumber({ value, digits: 2 }));
   return `${figures.source}: ${months.join(" ")} kWh/m2 a day`;
+}
+
+function groundText(ground: OwnGround | null): string {
+  if (ground === null) return "level between the two ends";
+  const heights = ground.profile.map(({ groundM }) => groundM);
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  return `${ground.source}: ${ground.profile.length} points, ${formatNumber({ value: low, digits: 4 })} to ${formatNumber({ value: high, digits: 4 })} m high`;
 }
 
 /** What was heard in a typed answer: "30 ft = 9.1 m". Read again from what was typed, so that it is kept nowhere. */

@@ -42,5 +42,5 @@ export function valueFor(question: Question, value: StoredValue): StoredValue {
   if (value.unit === unit || value.unit !== alsoUnit) return value;
   const { low, best, high } = value;
   const to = (end: number): number => converted(end, value.unit, unit);
-  return { kind: "quantity", low: to(low), best: to(best), high: to(high), unit };
+  return { ...value, low: to(low), best: to(best), high: to(high), unit };
 }

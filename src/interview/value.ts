@@ -2,7 +2,7 @@
 
 import { clamp } from "../core/numerics/index.ts";
 import type { HorizonProfile } from "../core/sun/index.ts";
-import type { OwnSun } from "../design/brief.ts";
+import type { OwnGround, OwnSun } from "../design/brief.ts";
 import type { Answer, StoredValue } from "./conversation.ts";
 import type { AnyValue, ClockRange, HorizonQuestion, QuantityQuestion, Question } from "./define.ts";
 import type { QuantityHeard } from "./read/index.ts";
@@ -26,6 +26,10 @@ export function storedFrom(question: Question, use: AnyValue): StoredValue {
       return { kind: "horizon", points: use as HorizonProfile };
     case "sun":
       return { kind: "sun", figures: use as OwnSun | null };
+    case "obstacles":
+      return { kind: "obstacles", words: use as string };
+    case "ground":
+      return { kind: "ground", ground: use as OwnGround | null };
   }
 }
 
@@ -61,6 +65,10 @@ export function ruleValue(question: Question, value: StoredValue): AnyValue {
       return value.points;
     case "sun":
       return value.figures;
+    case "obstacles":
+      return value.words;
+    case "ground":
+      return value.ground;
   }
 }
 
@@ -99,8 +107,18 @@ export function fits(question: Question, value: StoredValue): boolean {
     }
     case "sun":
       return value.figures === null || value.figures.ghiDailyKWhPerM2ByMonth.length === 12;
+    case "obstacles":
+      return true;
+    case "ground":
+      return value.ground === null || isOutwards(value.ground);
   }
 }
+
+/** From the post outwards, two points at least: what the sums of a path can take. */
+const isOutwards = ({ profile }: OwnGround): boolean =>
+  profile.length > 1 &&
+  profile[0]!.distanceFromNearM === 0 &&
+  profile.every((point, i) => i === 0 || point.distanceFromNearM > profile[i - 1]!.distanceFromNearM);
 
 /** The option of a choice by its id; undefined where there is none. */
 export function optionOf(question: Question, id: string): { id: string; label: string } | undefined {

@@ -55,5 +55,9 @@ function answerLine(question: Question): string {
       return "An answer: 10, two fists, hill to the south 15 deg high, or pairs like 120:5, 180:15";
     case "sun":
       return "An answer: none, twelve figures, or a file's name";
+    case "obstacles":
+      return "An answer: barn 7 m high at 300 m, trees 12 m high and 20 m deep half way; or nothing";
+    case "ground":
+      return "An answer: level, pairs of distance and height like 0 12, 200 14, or a file's name";
   }
 }

@@ -32,6 +32,12 @@ const storedValue = z.discriminatedUnion("kind", [
     best: z.number(),
     high: z.number(),
     unit: z.string(),
+    spot: z
+      .strictObject({
+        latitudeDeg: z.number().min(-90).max(90),
+        longitudeDeg: z.number().min(-180).max(180),
+      })
+      .optional(),
   }),
   z.strictObject({ kind: z.literal("choice"), option: z.string() }),
   z.strictObject({ kind: z.literal("place"), site: site.nullable() }),
@@ -58,6 +64,23 @@ const storedValue = z.discriminatedUnion("kind", [
           .nullable()
           .default(null),
         lag1ByMonth: z.array(z.number().min(0).max(0.95)).length(12).readonly().nullable().default(null),
+        source: z.string(),
+      })
+      .nullable(),
+  }),
+  z.strictObject({ kind: z.literal("obstacles"), words: z.string() }),
+  z.strictObject({
+    kind: z.literal("ground"),
+    ground: z
+      .strictObject({
+        profile: z
+          .array(
+            z.strictObject({
+              distanceFromNearM: z.number().min(0).max(200_000),
+              groundM: z.number().min(-500).max(9000),
+            }),
+          )
+          .readonly(),
         source: z.string(),
       })
       .nullable(),

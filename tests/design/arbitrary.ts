@@ -55,6 +55,27 @@ const scene: fc.Arbitrary<Scene> = fc.record({
   widthM: quantity(1, 500),
 });
 
+const between = fc
+  .record({
+    noun: fc.constantFrom("trees", "barn", "rise", "nothing"),
+    heightM: fc.integer({ min: 1, max: 60 }),
+    place: fc.constantFrom("half way", "at 30 m", "at 300 m", "100 m from the far end"),
+    deep: fc.constantFrom("", " and 20 m deep"),
+  })
+  .map(({ noun, heightM, place, deep }) =>
+    noun === "nothing" ? "" : `${noun} ${heightM} m high${deep} ${place}`,
+  );
+
+const ground = fc
+  .record({ lengthM: number(20, 40_000), heights: fc.array(number(0, 300), { minLength: 2, maxLength: 12 }) })
+  .map(({ lengthM, heights }) => ({
+    profile: heights.map((groundM, i) => ({
+      distanceFromNearM: (lengthM * i) / (heights.length - 1),
+      groundM,
+    })),
+    source: "somebody",
+  }));
+
 const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Given<T> | null> =>
   fc.option(
     value.map((it) => given(it)),
@@ -120,9 +141,17 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
     carrier: one("cable", "radio", "cellular", "none"),
     distanceM: quantity(1, 40_000),
     sight: one("clear", "trees", "buildings", "ground", "unknown"),
-    obstacleDistanceM: quantity(1, 40_000),
-    obstacleTopM: quantity(0.5, 300),
-    obstacleDepthM: quantity(1, 2000),
+    far: fc
+      .option(
+        fc.record({
+          latitudeDeg: fc.double({ min: 39.7, max: 40.3, noNaN: true }),
+          longitudeDeg: fc.double({ min: -105.4, max: -104.6, noNaN: true }),
+        }),
+        { nil: null, freq: 2 },
+      )
+      .map((value) => given(value)),
+    between: between.map((value) => given(value)),
+    ground: fc.option(ground, { nil: null, freq: 2 }).map((value) => given(value)),
     farHeightM: quantity(0.5, 100),
     otherPosts: fc.integer({ min: 0, max: 40 }).map((value) => given(value)),
   }),

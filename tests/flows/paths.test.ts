@@ -41,6 +41,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
     says: null,
   }),
   readPlace: () => ({ kind: "sites", matches: [{ label: site.label, site }] }),
+  readGround: () => ({ kind: "ground", ground: null, says: null }),
   designOf: () => null,
   findingsOf: () => [],
   optionNotes: () => ({}),

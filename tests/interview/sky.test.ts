@@ -52,6 +52,7 @@ const interview: Interview<null> = {
       ? { kind: "figures", figures, says: "Read." }
       : { kind: "consent", says: "Send the coordinates?" };
   },
+  readGround: () => ({ kind: "ground", ground: null, says: null }),
   designOf: () => null,
   findingsOf: () => [],
   optionNotes: () => ({}),

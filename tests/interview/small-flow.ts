@@ -304,6 +304,7 @@ export const smallInterview: Interview<SmallDesign> = {
       ? { kind: "refused", says: `I could not find "${text}".` }
       : { kind: "sites", matches };
   },
+  readGround: () => ({ kind: "ground", ground: null, says: null }),
   designOf,
   findingsOf,
   optionNotes: () => ({}),

@@ -34,6 +34,8 @@ export type RadioNeed = {
 export type RadioSpecification = {
   readonly lowMHz: number;
   readonly highMHz: number;
+  /** Middle of the band, or of the channel that loses least to the air: what the sums took. */
+  readonly centreMHz: number;
   readonly standard: RadioStandard;
   readonly streams: number;
   readonly leastGainDbi: number;
@@ -174,6 +176,7 @@ function trial(use: {
     specification: {
       lowMHz: band.lowMHz,
       highMHz: band.highMHz,
+      centreMHz: use.frequencyMHz,
       standard: radio.standard,
       streams: radio.streams,
       leastGainDbi: gainDbi,

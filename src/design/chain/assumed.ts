@@ -19,9 +19,6 @@ export const measurableWords: Words = {
   "mounting.gustMPerS": ["design gust", "m/s"],
   "mounting.frostDepthM": ["frost depth", "m"],
   "link.distanceM": ["distance to the far end", "m"],
-  "link.obstacleDistanceM": ["distance of what stands in the way", "m"],
-  "link.obstacleTopM": ["height of what stands in the way", "m"],
-  "link.obstacleDepthM": ["depth of what stands in the way", "m"],
   "link.farHeightM": ["height of the far end", "m"],
   "link.otherPosts": ["other posts at the far end", ""],
 };
@@ -34,6 +31,7 @@ const lookedAtWords: Readonly<Record<string, string>> = {
   "mounting.support": "what it is mounted on",
   "mounting.soil": "the soil",
   "link.sight": "what lies between the radios",
+  "link.between": "height and place of what stands between",
   "parts.battery": "the battery you own",
   "parts.panel": "the panel you own",
   "parts.controller": "the controller you own",

@@ -92,6 +92,12 @@ export const climateNotes = {
     inputs: SITE,
     source: "Recommendation ITU-R P.453",
   },
+  terrainRoughnessM: {
+    what: "how rough the ground is over some 110 km, which breaks up the layers of air that bend radio",
+    formula: "standard deviation of the map's heights round the place",
+    inputs: SITE,
+    source: "Recommendation ITU-R P.1511-2, for P.530 clause 2.3.1",
+  },
   dataSource: {
     what: "which data sets the climate comes from",
     formula: "named by the grids themselves",

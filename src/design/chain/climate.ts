@@ -71,6 +71,7 @@ function stageOf(
     elevationM: found.elevationM,
     rainRateMmPerH: found.rainRate001MmPerH,
     refractivityGradientPerKm: found.refractivityGradientPerKm,
+    terrainRoughnessM: found.terrainRoughnessM,
     dataSource: `temperature: ${source.temperature}; rain: ${source.rain}; refractivity: ${source.refractivity}; elevation: ${source.elevation}`,
   };
 }

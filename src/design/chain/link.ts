@@ -1,40 +1,51 @@
 import {
-  bandsForOutdoorPointToPoint,
-  bestRate,
-  capacityCheck,
+  AGEING_DB,
+  antennaAim,
+  type CarrierChoice,
+  CHECK_RULES,
+  carrierChoices,
+  type Direction,
   exposureDistanceM,
-  freeSpaceLossDb,
-  fresnelRadiusM,
-  linkBudget,
-  MEDIAN_K,
   netThroughputMbps,
-  type Obstacle,
-  obstacleLoss,
-  type Path,
+  type PathLoss,
   PLANNING_FACTOR_FRAC,
-  pathClearance,
-  powerLimitDbm,
-  type RadioBand,
+  POLARISATION_TILT_DEG,
+  pathLoss,
+  type RadioNeed,
   rainPathLossDb,
-  rateSteps,
   regionOfCountry,
-  straightGround,
+  twoWayAvailability,
   VIDEO_OVERHEAD_FRAC,
 } from "../../core/link/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
+import { compassTrust, MAGNETIC_MODEL_YEARS, magneticDeclinationDeg } from "../../core/place/index.ts";
 import { monthlyDataGB } from "../../core/view/index.ts";
 import type { Brief } from "../brief.ts";
-import type { Climate, Link, RadioPath, View } from "../design.ts";
+import type {
+  Climate,
+  Link,
+  LinkAim,
+  LinkAvailability,
+  LinkBudget,
+  LinkChoice,
+  LinkDirection,
+  LinkLoss,
+  LinkPath,
+  LinkSector,
+  RadioPath,
+  View,
+} from "../design.ts";
 import {
-  ALIGNMENT_LOSS_DB,
-  BAND_RANGE_MHZ,
-  CLEARANCE_FRAC,
-  GENERIC_RADIO,
-  HIGHEST_RADIO_M,
-  OFFERED_WIDTHS_MHZ,
-  TREE_GROWTH_M,
+  allowedLinkHours,
+  BARE_TREES_FRAC,
+  FEED_LOSS_DB,
+  FIRST_FREQUENCY_MHZ,
+  SHARED_END_WIDTH_DEG,
   wantedFadeMarginDb,
 } from "../practice/link.ts";
+import { clearanceOf, isTropicalAt, nearHeightM } from "./link-clearance.ts";
+import { surveyedPath, type Way, wayOf } from "./link-path.ts";
+import { planOf, type RadioPlan, type RadioTry, radioTry } from "./link-radio.ts";
 import { fixed } from "./words.ts";
 
 export { linkNotes } from "./link-notes.ts";
@@ -48,150 +59,300 @@ export function linkStage(brief: Brief, climate: Climate | null, view: View): Li
     carrier,
     needMbps,
     monthlyGB: monthlyDataGB({ streamMbps: needMbps }),
-    radio: carrier === "radio" ? radioPath(brief, climate, view) : null,
+    ...(carrier === "radio" ? radioLink(brief, climate, view) : noRadio),
   };
 }
 
-function radioPath(brief: Brief, climate: Climate | null, view: View): RadioPath {
-  const { link, autonomy, mounting } = brief;
-  const region = regionOfCountry(brief.place.site.value?.countryCode ?? "");
-  const gainDbi = GENERIC_RADIO.antennaGainDbi;
-  const band = bandFor(region, gainDbi);
-  const frequencyMHz = (band.lowMHz + band.highMHz) / 2;
-  const distanceM = Math.max(10, link.distanceM.value);
-  const wantedDb = wantedFadeMarginDb(autonomy);
+type RadioLink = Omit<Link, "carrier" | "needMbps" | "monthlyGB">;
 
-  const lowestM = mounting.cameraHeightM.value;
-  const from: Path = {
-    distanceM,
-    nearHeightM: lowestM,
-    farHeightM: link.farHeightM.value,
-    frequencyMHz,
-    k: MEDIAN_K,
-    obstacles: obstaclesOf(brief, distanceM),
+const noRadio: RadioLink = {
+  path: null,
+  clearance: null,
+  loss: null,
+  radio: null,
+  budget: null,
+  availability: null,
+  sector: null,
+  aim: null,
+  choices: [],
+};
+
+function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink {
+  const way = wayOf(brief, climate);
+  const meant = { nearHeightM: brief.mounting.cameraHeightM.value, farHeightM: brief.link.farHeightM.value };
+  const heightsAt = (frequencyMHz: number) => {
+    const heights = { ...meant, frequencyMHz };
+    return { ...heights, nearHeightM: nearHeightM(way, heights) };
   };
-  const asMeant = pathClearance({ ...from, clearanceFrac: CLEARANCE_FRAC });
-  // centimetres up, so that rounding never leaves the raised path a hair short
-  const nearHeightM = asMeant.isClear
-    ? lowestM
-    : Math.max(
-        lowestM,
-        Math.min(Math.ceil(asMeant.heightsThatClear.nearAloneM * 100) / 100, HIGHEST_RADIO_M),
-      );
-  const path: Path = { ...from, nearHeightM };
-  const clearance = pathClearance({ ...path, clearanceFrac: CLEARANCE_FRAC });
-  const worst = clearance.worst!;
-  const blocked = obstacleLoss(path);
-  const freeSpaceDb = freeSpaceLossDb({ distanceM, frequencyMHz });
-  const rainDb = climate
-    ? rainPathLossDb({
-        distanceM: clamp(distanceM, 1, 60_000),
-        frequencyMHz,
-        rainMmPerH: clamp(climate.rainRateMmPerH, 0, 300),
-        polarisationTiltDeg: 0,
-      })
-    : 0;
-
-  const tried = OFFERED_WIDTHS_MHZ.map((widthMHz) => {
-    const limit = powerLimitDbm({ band, gainDbi, widthMHz })!;
-    const txPowerDbm = Math.min(limit.conductedDbm, GENERIC_RADIO.maxTxPowerDbm);
-    const { rxLevelDbm } = linkBudget({
-      txPowerDbm,
-      txGainDbi: gainDbi,
-      txLossDb: 0,
-      rxGainDbi: gainDbi,
-      rxLossDb: 2 * GENERIC_RADIO.feederLossDb,
-      pathLossDb: freeSpaceDb,
-      otherLossDb: Math.min(300, blocked.lossDb + rainDb + ALIGNMENT_LOSS_DB),
-    });
-    const air = { standard: GENERIC_RADIO.standard, widthMHz, streams: GENERIC_RADIO.streams };
-    const rate = bestRate({ ...air, rxLevelDbm: Math.max(rxLevelDbm, -200), fadeMarginDb: wantedDb });
-    const slowest = rateSteps(air)[0]!;
-    const availableMbps = netThroughputMbps({
-      phyMbps: rate?.phyMbps ?? 0,
-      planningFactorFrac: PLANNING_FACTOR_FRAC.clearAir,
-      portMbps: GENERIC_RADIO.portMbps,
-    });
-    const capacity = capacityCheck({
-      streamsMbps: Array.from({ length: link.otherPosts.value + 1 }, () => view.totalMbps),
-      netMbps: Math.max(availableMbps, 0.001),
-    });
-    return {
-      maxEirpDbm: limit.eirpDbm,
-      txPowerDbm,
-      rxLevelDbm,
-      modulation: rate
-        ? `${GENERIC_RADIO.standard} row ${rate.mcs}, ${GENERIC_RADIO.streams} streams`
-        : "none",
-      phyMbps: rate?.phyMbps ?? 0,
-      availableMbps,
-      sensitivityDbm: (rate ?? slowest).sensitivityDbm,
-      fadeMarginDb: rxLevelDbm - (rate ?? slowest).sensitivityDbm,
-      channelWidthMHz: widthMHz,
-      airtimeFrac: capacity.usedFrac,
-      carriesPicture: rate !== undefined && capacity.isEnough,
-    };
+  const need = needOf(brief, climate, {
+    path: surveyedPath(way, heightsAt(FIRST_FREQUENCY_MHZ)),
+    streamMbps: view.totalMbps,
   });
-  const chosen =
-    tried.find((one) => one.carriesPicture) ??
-    tried.reduce((best, one) => (one.availableMbps > best.availableMbps ? one : best));
+  const choices = carrierChoices(need);
+  const plan = planFrom(choices);
+  const heights = heightsAt(plan.specification.centreMHz);
+  const path = surveyedPath(way, heights);
+  const loss = pathLoss(path);
+  const wantedDb = wantedFadeMarginDb(brief.autonomy);
+  const tried = radioTry({
+    plan,
+    loss,
+    distanceM: way.distanceM,
+    wantedDb,
+    streamMbps: view.totalMbps,
+    otherPosts: brief.link.otherPosts.value,
+  });
+  const latitudeDeg = brief.place.site.value?.latitudeDeg ?? 0;
   return {
-    ...chosen,
+    path: pathOf(way, path),
+    clearance: clearanceOf(way, heights, { isTropical: isTropicalAt(latitudeDeg) }),
+    loss: lossOf(way, heights, loss, need),
+    radio: radioOf(plan, tried, { ...heights, distanceM: way.distanceM, wantedDb }),
+    budget: budgetOf(plan, tried, loss),
+    availability: climate && availabilityOf(brief, need, plan, tried),
+    sector: sectorOf(tried),
+    aim: aimOf(brief, way, path, tried),
+    choices: choices.map((choice) => choiceOf(choice, plan)),
+  };
+}
+
+/** What core is asked for; without a climate there is no weather to be had, and none is asked to be borne. */
+function needOf(
+  brief: Brief,
+  climate: Climate | null,
+  given: { readonly path: RadioNeed["path"]; readonly streamMbps: number },
+): RadioNeed {
+  const site = brief.place.site.value;
+  const posts = brief.link.otherPosts.value + 1;
+  return {
+    path: given.path,
+    region: regionOfCountry(site?.countryCode ?? ""),
+    streamsMbps: Array.from({ length: posts }, () => given.streamMbps),
+    wantedMarginDb: wantedFadeMarginDb(brief.autonomy),
+    wantedAvailabilityFrac: climate ? 1 - clamp(allowedLinkHours(brief.autonomy), 0, 8760) / 8760 : 0,
+    rainMmPerH: clamp(climate?.rainRateMmPerH ?? 0, 0, 300),
+    latitudeDeg: site?.latitudeDeg ?? 0,
+    gradientNPerKm: clamp(climate?.refractivityGradientPerKm ?? -40, -1000, 200),
+    roughnessM: clamp(climate?.terrainRoughnessM ?? 0, 0, 3000),
+  };
+}
+
+/** The best class of radio that the country has a band for: core puts what suits first. */
+function planFrom(choices: readonly CarrierChoice[]): RadioPlan {
+  const plans = choices.flatMap(({ radio }) => (radio ? (planOf(radio) ?? []) : []));
+  return plans[0]!;
+}
+
+function pathOf(way: Way, surveyed: RadioNeed["path"]): LinkPath {
+  const { distanceM, bearingDeg, backBearingDeg, groundSource, unread } = way;
+  return {
     distanceM,
-    frequencyMHz,
-    region,
+    bearingDeg,
+    backBearingDeg,
+    groundSource,
+    unread,
+    obstacles: way.named.map(({ noun, kind, heightM, distanceFromNearM, depthM }) => ({
+      noun,
+      kind,
+      heightM,
+      fromNearM: distanceFromNearM,
+      depthM: depthM ?? 0,
+    })),
+    surveyed,
+  };
+}
+
+function lossOf(
+  way: Way,
+  heights: Parameters<typeof surveyedPath>[1],
+  grown: PathLoss,
+  need: RadioNeed,
+): LinkLoss {
+  const today = pathLoss(surveyedPath(way, { ...heights, growthM: 0 }));
+  return {
+    freeSpaceDb: grown.freeSpaceDb,
+    gasDb: grown.gasDb,
+    diffractionDb: grown.diffractionDb,
+    vegetationDb: grown.vegetationDb,
+    sphericalExtraDb: grown.sphericalExtraDb,
+    totalDb: grown.totalDb,
+    method: grown.method,
+    reason: grown.reason,
+    secondOpinionDb: grown.secondOpinionDb ?? null,
+    toleranceDb: grown.toleranceDb,
+    betweenTodayDb: today.lossDb,
+    betweenBareDb: today.diffractionDb + BARE_TREES_FRAC * today.vegetationDb,
+    betweenGrownDb: grown.lossDb,
+    rainDb: rainPathLossDb({
+      distanceM: way.distanceM,
+      frequencyMHz: heights.frequencyMHz,
+      rainMmPerH: need.rainMmPerH,
+      polarisationTiltDeg: POLARISATION_TILT_DEG.vertical,
+    }),
+  };
+}
+
+const modulationOf = ({ radio }: RadioPlan, mcs: number | undefined): string =>
+  mcs === undefined ? "none" : `${radio.standard} row ${mcs}, ${radio.streams} streams`;
+
+function radioOf(
+  { radio, band, specification }: RadioPlan,
+  tried: RadioTry,
+  about: {
+    readonly nearHeightM: number;
+    readonly farHeightM: number;
+    readonly distanceM: number;
+    readonly wantedDb: number;
+  },
+): RadioPath {
+  const { weaker } = tried.budget;
+  return {
+    radioClass: radio.id,
+    distanceM: about.distanceM,
+    frequencyMHz: specification.centreMHz,
+    region: band.region,
     bandName: `${fixed(band.lowMHz, 0)} to ${fixed(band.highMHz, 0)} MHz`,
+    maxEirpDbm: tried.maxEirpDbm,
     needsRadarCheck: band.dfs,
     silenceAfterPowerCutS: band.silenceAfterPowerCutS,
-    nearHeightM,
-    farHeightM: link.farHeightM.value,
-    fresnelRadiusM: fresnelRadiusM({ fromNearM: distanceM / 2, fromFarM: distanceM / 2, frequencyMHz }),
-    clearanceM: worst.clearanceM,
-    clearanceFrac: worst.clearanceFrac,
-    clearingNearHeightM: clearance.isClear ? null : clearance.heightsThatClear.nearAloneM,
-    clearingFarHeightM: clearance.isClear ? null : clearance.heightsThatClear.farAloneM,
-    freeSpaceLossDb: freeSpaceDb,
-    diffractionLossDb: blocked.diffractionDb,
-    vegetationLossDb: blocked.vegetationDb,
-    rainLossDb: rainDb,
-    antennaGainDbi: gainDbi,
-    wantedFadeMarginDb: wantedDb,
-    bandNotes: band.notes,
+    nearHeightM: about.nearHeightM,
+    farHeightM: about.farHeightM,
+    txPowerDbm: tried.txPowerDbm,
+    antennaGainDbi: tried.gainDbi,
+    farAntennaGainDbi: tried.farGainDbi,
+    farTxPowerDbm: tried.farTxPowerDbm,
+    rxLevelDbm: weaker.rxLevelDbm,
+    modulation: modulationOf({ radio, band, specification }, weaker.rate?.mcs),
+    phyMbps: tried.phyMbps,
+    availableMbps: tried.availableMbps,
+    sensitivityDbm: weaker.sensitivityDbm,
+    fadeMarginDb: weaker.marginDb,
+    wantedFadeMarginDb: about.wantedDb,
+    airtimeFrac: tried.airtimeFrac,
+    bandNotes: `${band.notes} ${CHECK_RULES}`,
     bandSource: band.source,
-    outdoorAllowed: band.outdoorAllowed,
-    exposureDistanceM: exposureDistanceM({ eirpDbm: chosen.txPowerDbm + gainDbi }),
+    outdoorAllowed: band.outdoorAllowed === true ? true : "ask",
+    channelWidthMHz: tried.widthMHz,
+    exposureDistanceM: exposureDistanceM({
+      eirpDbm: Math.max(tried.txPowerDbm + tried.gainDbi, tried.farTxPowerDbm + tried.farGainDbi),
+    }),
+    carriesPicture: tried.carriesPicture,
   };
 }
 
-/** The ground as a straight slope between the ends, and the one thing the builder named in the way. */
-function obstaclesOf(brief: Brief, distanceM: number): readonly Obstacle[] {
-  const ground = straightGround({ distanceM, nearGroundM: 0, farGroundM: 0 });
-  const { sight, obstacleDistanceM, obstacleTopM, obstacleDepthM } = brief.link;
-  if (sight.value === "clear" || sight.value === "unknown" || obstacleTopM.value <= 0) return ground;
-  const kind = sight.value === "ground" ? "ridge" : sight.value === "buildings" ? "building" : "trees";
-  return [
-    ...ground,
-    {
-      kind,
-      distanceFromNearM: clamp(obstacleDistanceM.value, 1, distanceM - 1),
-      topM: obstacleTopM.value + (kind === "trees" ? TREE_GROWTH_M : 0),
-      ...(obstacleDepthM.value > 0 ? { depthM: obstacleDepthM.value } : {}),
-    },
+function budgetOf(plan: RadioPlan, tried: RadioTry, loss: PathLoss): LinkBudget {
+  const { nearToFar, farToNear, weaker } = tried.budget;
+  const [near, far] = [
+    { powerDbm: tried.txPowerDbm, gainDbi: tried.gainDbi },
+    { powerDbm: tried.farTxPowerDbm, gainDbi: tried.farGainDbi },
   ];
+  const figures = (one: Direction, from: typeof near, to: typeof near): LinkDirection => ({
+    from: one.from,
+    to: one.to,
+    txPowerDbm: from.powerDbm,
+    txGainDbi: from.gainDbi,
+    eirpDbm: one.eirpDbm,
+    rxGainDbi: to.gainDbi,
+    feedLossDb: 2 * FEED_LOSS_DB,
+    rxLevelDbm: one.rxLevelDbm,
+    expectedDbm: one.rxLevelDbm + AGEING_DB,
+    toleranceDb: one.toleranceDb,
+    sensitivityDbm: one.sensitivityDbm,
+    marginDb: one.marginDb,
+    modulation: modulationOf(plan, one.rate?.mcs),
+    phyMbps: one.rate?.phyMbps ?? 0,
+    availableMbps: netThroughputMbps({
+      phyMbps: one.rate?.phyMbps ?? 0,
+      planningFactorFrac: PLANNING_FACTOR_FRAC.clearAir,
+      portMbps: plan.radio.portMbps,
+    }),
+  });
+  return {
+    nearToFar: figures(nearToFar, near, far),
+    farToNear: figures(farToNear, far, near),
+    weaker: weaker === nearToFar ? "nearToFar" : "farToNear",
+    pathLossDb: loss.totalDb,
+    allowanceDb: AGEING_DB,
+  };
 }
 
-/** The 5 GHz band with the fewest strings attached: surely allowed outdoors, no radar wait, then the most power, then the highest. */
-function bandFor(region: ReturnType<typeof regionOfCountry>, gainDbi: number): RadioBand {
-  const rank = (band: RadioBand) => [
-    band.outdoorAllowed === true ? 0 : 1,
-    band.silenceAfterPowerCutS,
-    -(powerLimitDbm({ band, gainDbi, widthMHz: OFFERED_WIDTHS_MHZ[0] })?.eirpDbm ?? -100),
-    -band.lowMHz,
-  ];
-  return bandsForOutdoorPointToPoint(region)
-    .filter((band) => band.lowMHz >= BAND_RANGE_MHZ.low && band.highMHz <= BAND_RANGE_MHZ.high)
-    .toSorted((a, b) => {
-      const [left, right] = [rank(a), rank(b)];
-      return left.map((value, i) => value - right[i]!).find((difference) => difference !== 0) ?? 0;
-    })[0]!;
+function availabilityOf(
+  brief: Brief,
+  need: RadioNeed,
+  { specification }: RadioPlan,
+  { budget, leastPhyMbps }: RadioTry,
+): LinkAvailability {
+  const { path, rainMmPerH, latitudeDeg, gradientNPerKm, roughnessM } = need;
+  const year = twoWayAvailability({
+    budget,
+    leastPhyMbps,
+    climate: {
+      distanceM: path.distanceM,
+      frequencyMHz: specification.centreMHz,
+      rainMmPerH,
+      polarisationTiltDeg: POLARISATION_TILT_DEG.vertical,
+      nearAntennaM: clamp(path.nearHeightM, -500, 9000),
+      farAntennaM: clamp(path.farHeightM, -500, 9000),
+      latitudeDeg,
+      gradientNPerKm,
+      roughnessM,
+    },
+  });
+  return {
+    lostHPerYear: year.outageHPerYear,
+    rainHPerYear: 8760 * year.rain.outageFrac,
+    multipathHPerYear: 8760 * year.multipathOutageFrac,
+    certainty: year.rain.certainty,
+    askedHPerYear: allowedLinkHours(brief.autonomy),
+  };
+}
+
+function sectorOf({ sector }: RadioTry): LinkSector | null {
+  return (
+    sector && {
+      posts: sector.posts.length,
+      airtimeFrac: sector.airtimeFrac ?? 1,
+      allowedFrac: sector.allowedFrac,
+      isEnough: sector.isEnough,
+      hiddenPairs: sector.hiddenPairs.length,
+      spreadDeg: SHARED_END_WIDTH_DEG,
+    }
+  );
+}
+
+/** The magnetic field drifts by some tenths of a degree a year: the middle of the model's years will do for an aim. */
+const COMPASS_YEAR = (MAGNETIC_MODEL_YEARS.first + MAGNETIC_MODEL_YEARS.last) / 2;
+
+function aimOf(brief: Brief, way: Way, path: RadioNeed["path"], tried: RadioTry): LinkAim {
+  const { distanceM, k } = path;
+  const from = (ownHeightM: number, otherHeightM: number, gainDbi: number) =>
+    antennaAim({ bearingDeg: way.bearingDeg ?? 0, distanceM, ownHeightM, otherHeightM, k, gainDbi });
+  const there = from(path.nearHeightM, path.farHeightM, tried.gainDbi);
+  const back = from(path.farHeightM, path.nearHeightM, tried.farGainDbi);
+  const site = brief.place.site.value;
+  const compass = site && { ...site, year: COMPASS_YEAR };
+  return {
+    tiltDeg: there.tiltDeg,
+    backTiltDeg: back.tiltDeg,
+    beamwidthDeg: there.beamwidthDeg,
+    oneDbDeg: there.oneDbDeg,
+    threeDbDeg: there.threeDbDeg,
+    oneDbAcrossM: there.oneDbAcrossM,
+    declinationDeg: compass && compassTrust(compass) === "good" ? magneticDeclinationDeg(compass) : null,
+  };
+}
+
+function choiceOf({ carrier, suits, reason, radio }: CarrierChoice, plan: RadioPlan): LinkChoice {
+  const name = {
+    radio: `${radio?.id ?? ""} radio`,
+    cable: "network cable",
+    fibre: "optical fibre",
+    cellular: "mobile network",
+  }[carrier];
+  return {
+    name,
+    suits,
+    reason: radio ? radio.reason : reason,
+    isTaken: radio?.id === plan.radio.id,
+  };
 }

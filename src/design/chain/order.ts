@@ -130,9 +130,11 @@ function isCalledFor(path: string, brief: Brief): boolean {
     case "link.farHeightM":
     case "link.otherPosts":
       return carrier === "radio";
-    case "link.obstacleDistanceM":
-    case "link.obstacleTopM":
-    case "link.obstacleDepthM":
+    // The same question as the distance; level ground is said where the path is told.
+    case "link.far":
+    case "link.ground":
+      return false;
+    case "link.between":
       return carrier === "radio" && ["trees", "buildings", "ground"].includes(link.sight.value);
     default:
       return true;

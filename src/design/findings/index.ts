@@ -18,10 +18,16 @@ import { heavyBlock } from "./heavy-block.ts";
 import { infraredReach } from "./infrared-reach.ts";
 import { inputVoltage } from "./input-voltage.ts";
 import { leadFreezing } from "./lead-freezing.ts";
+import { linkAvailability } from "./link-availability.ts";
 import { linkBlocked } from "./link-blocked.ts";
 import { linkCapacity } from "./link-capacity.ts";
+import { cableInstead, otherCarrier, otherClass } from "./link-choice.ts";
 import { linkFar } from "./link-far.ts";
+import { linkGrowth } from "./link-growth.ts";
+import { linkHidden } from "./link-hidden.ts";
+import { linkMargin } from "./link-margin.ts";
 import { linkSight } from "./link-sight.ts";
+import { linkUnread } from "./link-unread.ts";
 import { lithiumFrost } from "./lithium-frost.ts";
 import { manyStrings } from "./many-strings.ts";
 import { nightShare } from "./night-share.ts";
@@ -78,11 +84,15 @@ export const rules: readonly Rule[] = [
   wireSize,
   shortCircuit,
   cableLength,
+  linkUnread,
   linkBlocked,
   linkFar,
+  linkMargin,
   linkCapacity,
   linkSight,
   radioRegion,
+  linkAvailability,
+  linkGrowth,
   darkHours,
   lithiumFrost,
   leadFreezing,
@@ -100,6 +110,10 @@ export const rules: readonly Rule[] = [
   infraredReach,
   sound,
   cellularData,
+  cableInstead,
+  otherCarrier,
+  otherClass,
+  linkHidden,
   ceiling,
   currency,
   radarSilence,

@@ -3,16 +3,13 @@ import type { Rule } from "./rule.ts";
 
 export const linkCapacity: Rule = ({ brief, link }) => {
   const radio = link?.radio;
-  if (!link || !radio || radio.carriesPicture) return null;
+  if (!link || !radio || radio.carriesPicture || radio.phyMbps === 0) return null;
   const posts = brief.link.otherPosts.value;
   const shared = posts > 0 ? ` shared by ${posts + 1} posts` : "";
   return {
     id: "link.capacity",
     severity: "stop",
-    says:
-      radio.phyMbps === 0
-        ? `The radio would arrive with ${fixed(radio.rxLevelDbm, 0)} dBm, which leaves ${fixed(radio.fadeMarginDb, 0)} dB of the ${fixed(radio.wantedFadeMarginDb, 0)} dB wanted even at its slowest rate.`
-        : `The pictures need ${fixed(link.needMbps, 1)} Mbit/s; of the radio's ${fixed(radio.availableMbps, 0)} Mbit/s${shared} only half may be filled steadily, and they would take ${fixed(100 * radio.airtimeFrac, 0)} %.`,
+    says: `The pictures need ${fixed(link.needMbps, 1)} Mbit/s; of the radio's ${fixed(radio.availableMbps, 0)} Mbit/s${shared} only half may be filled steadily, and they would take ${fixed(100 * radio.airtimeFrac, 0)} %.${posts > 0 ? " Where the other posts stand is not known: they are taken as like this one and as far away." : ""}`,
     change:
       "Send fewer pictures a second, fewer pixels or fewer cameras, give the posts separate radios at the far end, or shorten or clear the path.",
     numbers: {

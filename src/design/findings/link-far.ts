@@ -8,7 +8,7 @@ export const linkFar: Rule = ({ link }) => {
   return {
     id: "link.far",
     severity: "stop",
-    says: `${fixed(radio.distanceM / 1000, 0)} km is farther than a bridge of this class is planned for (${FARTHEST_PATH_M / 1000} km): fading in clear air and aiming decide there, which this sum does not carry.`,
+    says: `${fixed(radio.distanceM / 1000, 0)} km is farther than a bridge of this class is planned for (${FARTHEST_PATH_M / 1000} km): there a mast that leans by a degree and layers of air that bend the beam decide, and no such sum is sure.`,
     change: "Find a nearer far end, a relay between, or the mobile network.",
     numbers: { distanceM: radio.distanceM, farthestM: FARTHEST_PATH_M },
     topics: ["link.distance", "link.carrier"],

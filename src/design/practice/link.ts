@@ -1,29 +1,25 @@
-/** The generic radio that the sums ask for, and what a path must leave to spare. */
+/** What a radio path must leave to spare, and what its ends may be. */
+import type { RadioClassId } from "../../core/link/index.ts";
 import type { Brief } from "../brief.ts";
+import { allowedDarkHours, DARK_HOURS } from "./battery.ts";
+
+/** Loss inside a radio with a built-in antenna, each end. @source judgement */
+export const FEED_LOSS_DB = 0.5;
 
 /**
- * A 5 GHz bridge with a panel antenna of its own, two streams.
- * @source from memory of usual data sheets; 802.11ac: the standard's own minimum sensitivity stands in for a data sheet
+ * Antenna at an end that several posts share, wide enough for all of them.
+ * @source from memory of usual data sheets: sectors of 90 degrees
  */
-export const GENERIC_RADIO = {
-  standard: "802.11ac",
-  antennaGainDbi: 23,
-  /** Most that it sends at its slow rates. */
-  maxTxPowerDbm: 24,
-  feederLossDb: 0.5,
-  streams: 2,
-  /** Its Ethernet port. */
-  portMbps: 100,
-} as const;
+export const SHARED_END_GAIN_DBI: Readonly<Record<RadioClassId, number>> = {
+  "5 GHz": 16,
+  "60 GHz": 17,
+  "2.4 GHz": 14,
+};
+/** Nobody said where the other posts stand: like ones at the same distance, spread evenly over such a sector. */
+export const SHARED_END_WIDTH_DEG = 90;
 
-/** Channel widths to choose from, narrowest first: a narrow one hears less noise and reaches further. */
-export const OFFERED_WIDTHS_MHZ = [20, 40, 80] as const;
-
-/** Bands looked at: the usual one for outdoor bridges. @source common practice, no source */
-export const BAND_RANGE_MHZ = { low: 5000, high: 6000 } as const;
-
-/** Aiming, ageing and wet antennas. @source judgement */
-export const ALIGNMENT_LOSS_DB = 3;
+/** Heights are first worked for a band in the middle of the usual one, then anew for the band taken. */
+export const FIRST_FREQUENCY_MHZ = 5500;
 
 /**
  * Level to spare above what the wanted rate needs.
@@ -40,17 +36,43 @@ export function wantedFadeMarginDb(autonomy: Brief["autonomy"]): number {
   }
 }
 
+/** Hours a year that weather may take the link: as many as the post may be dark; a worry's where days were asked. @source judgement */
+export function allowedLinkHours(autonomy: Brief["autonomy"]): number {
+  return allowedDarkHours(autonomy) ?? DARK_HOURS.worry;
+}
+
 /** Share of the first Fresnel zone that is to be free. @source common practice; ITU-R P.530 asks 1.0 at the median k (from memory) */
 export const CLEARANCE_FRAC = 0.6;
 
 /** Trees are taken this much higher than they are: growth of some years and swaying. @source judgement */
 export const TREE_GROWTH_M = 2;
 
+/** Without leaves the same trees take so much of what they take in leaf, in dB. @source ITU-R P.833: some 20 % less, from memory */
+export const BARE_TREES_FRAC = 0.8;
+
 /** Highest radio on a post that a builder raises by hand. @source judgement */
 export const HIGHEST_RADIO_M = 6;
+
+/**
+ * What a metre more costs at either end, against each other: at the post a longer tube, a deeper footing and a worse ladder;
+ * at the other end mostly a longer bracket on a house. Only their ratio counts.
+ * @source judgement
+ */
+export const COST_PER_M = { near: 2, far: 1 } as const;
+/** As high as either end may be thought of when the cheapest pair is sought: beyond, nobody builds for a camera. @source judgement */
+export const HIGHEST_THOUGHT_OF_M = { near: 18, far: 40 } as const;
+
+/** Ground is looked at this often along the path at least, so that the earth's bulge counts between two points of a profile. */
+export const GROUND_POINTS = 20;
+
+/** A profile must end this near the far end, or it is of another path. @source judgement: maps are not better */
+export const PROFILE_SLACK_FRAC = 0.01;
 
 /** Longest cable run between switch and far end, cords taken off. @source ISO/IEC 11801, TIA-568: 90 m permanent link, from memory */
 export const LONGEST_CABLE_M = 90;
 
 /** Beyond this a bridge on 5 GHz is no work for a first try. @source judgement */
 export const FARTHEST_PATH_M = 15_000;
+
+/** Sums of a path end here. */
+export const LONGEST_PATH_M = 60_000;

@@ -26,6 +26,8 @@ export interface Climate {
   readonly rainRateMmPerH: number;
   /** In the lowest 65 m, not exceeded for 1 % of the year; negative. */
   readonly refractivityGradientPerKm: number;
+  /** Standard deviation of the ground's heights over some 110 km. */
+  readonly terrainRoughnessM: number;
   readonly dataSource: string;
 }
 

@@ -22,6 +22,7 @@ export const evenClimate: Climate = {
   elevationM: 0,
   rainRateMmPerH: 42,
   refractivityGradientPerKm: -200,
+  terrainRoughnessM: 50,
   dataSource: "made up",
 };
 

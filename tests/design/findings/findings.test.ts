@@ -80,12 +80,41 @@ const months = (...asleep: readonly number[]) =>
   given<readonly boolean[]>(Array.from({ length: 12 }, (_, month) => !asleep.includes(month)));
 const trees = {
   sight: given("trees" as const),
-  obstacleDistanceM: given(400),
-  obstacleTopM: given(10),
-  obstacleDepthM: given(20),
+  between: given("trees 10 m high and 20 m deep at 400 m"),
 };
+const barn = {
+  sight: given("buildings" as const),
+  between: given("barn 10 m high at 400 m"),
+};
+/** A day's end and beginning every day, in a band where radars go first. */
+const byDaylight: Device = { ...radio, schedule: { kind: "daylight", marginH: 1 } };
 /** Half of the synthetic world's sun: December at 60 N is then dull but not dark. */
 const dullWorld: World = { ...syntheticWorld, climateAt: (where) => syntheticClimate(where, 0.3) };
+
+/** In Europe, 27 dBm radiated. */
+const link14km = (distanceM: Brief["link"]["distanceM"]) =>
+  at(sites.north40, link({ distanceM, farHeightM: given(100) }));
+/** A coast where layers of air lie over the sea, and a post that may be dark for an hour a year. */
+const layeredWorld: World = {
+  ...syntheticWorld,
+  climateAt: (where) => ({
+    ...(syntheticClimate(where) as Climate),
+    refractivityGradientPerKm: -1000,
+    terrainRoughnessM: 0,
+  }),
+};
+const oneHour = (distanceM: number) =>
+  changed(
+    { autonomy: { consequence: given("darkHours"), askedDarkHours: given(1) } },
+    link({ distanceM: given(distanceM), farHeightM: given(100) }),
+  );
+const level600 = {
+  profile: [
+    { distanceFromNearM: 0, groundM: 100 },
+    { distanceFromNearM: 600, groundM: 100 },
+  ],
+  source: "a map",
+};
 
 const cases: readonly Case[] = [
   {
@@ -379,9 +408,74 @@ const cases: readonly Case[] = [
   {
     id: "link.blocked",
     severity: "stop",
-    fires: link({ ...trees, sight: given("buildings") }),
-    gone: link({ ...trees, sight: given("buildings"), farHeightM: given(100) }),
-    says: /below the top of what stands in the way/,
+    fires: link(barn),
+    // half way the line is the mean of both ends: 2 x (10 + 0.6 x 3.40 m at 5200 MHz + bulge 0.01) - 6 = 18.1 m
+    gone: link({ ...barn, farHeightM: given(18.2) }),
+    says: /below the top of barn 400 m from the post/,
+  },
+  {
+    id: "link.growth",
+    severity: "caution",
+    fires: link({ ...trees, farHeightM: given(23) }),
+    gone: link({ ...trees, farHeightM: given(40) }),
+    says: /They keep growing/,
+  },
+  {
+    id: "link.margin",
+    severity: "stop",
+    fires: link14km(given(14_000)),
+    gone: link14km(given(1500)),
+    says: /of the 15 dB wanted even at the slowest rate/,
+  },
+  {
+    id: "link.otherCarrier",
+    severity: "note",
+    fires: link14km(given(14_000)),
+    gone: link14km(given(1500)),
+    says: /cellular network, where it reaches/,
+  },
+  {
+    id: "link.availability",
+    severity: "caution",
+    fires: oneHour(30_000),
+    gone: oneHour(2000),
+    says: /Layers of air that bend the beam would take the link away for .* the picture may be dark for 1\./,
+    world: layeredWorld,
+  },
+  {
+    id: "link.cableInstead",
+    severity: "note",
+    fires: link({ distanceM: given(60) }),
+    gone: link({ distanceM: given(800) }),
+    says: /60 m is within the 90 m/,
+  },
+  {
+    id: "link.otherClass",
+    severity: "note",
+    fires: link({ otherPosts: given(15), distanceM: given(200) }),
+    gone: link({ otherPosts: given(0), distanceM: given(200) }),
+    says: /60 GHz radio is taken here/,
+  },
+  {
+    id: "link.hiddenPosts",
+    severity: "note",
+    fires: link({ otherPosts: given(3), distanceM: given(3000) }),
+    gone: link({ otherPosts: given(0) }),
+    says: /Of the 6 pairs among 4 posts/,
+  },
+  {
+    id: "link.unread",
+    severity: "stop",
+    fires: link({ ...trees, distanceM: given(300) }),
+    gone: link({ ...trees, distanceM: given(800) }),
+    says: /400 m lies beyond the far end, which is 300 m away/,
+  },
+  {
+    id: "link.unread",
+    severity: "stop",
+    fires: link({ ground: given(level600), distanceM: given(800) }),
+    gone: link({ ground: given(level600), distanceM: given(600) }),
+    says: /ends 600 m from the post; the other end is 800 m away/,
   },
   {
     id: "link.far",
@@ -393,8 +487,8 @@ const cases: readonly Case[] = [
   {
     id: "link.capacity",
     severity: "stop",
-    fires: link({ otherPosts: given(30) }),
-    gone: link({ otherPosts: given(0) }),
+    fires: link({ otherPosts: given(30), distanceM: given(3000), farHeightM: given(12) }),
+    gone: link({ otherPosts: given(0), distanceM: given(3000), farHeightM: given(12) }),
     says: /shared by 31 posts/,
   },
   {
@@ -417,6 +511,14 @@ const cases: readonly Case[] = [
     fires: at(sites.north40),
     gone: link({ carrier: given("cable"), distanceM: given(50) }),
     says: /after every power cut/,
+  },
+  {
+    id: "link.radarSilence",
+    severity: "caution",
+    fires: at(sites.north40, devices(camera, byDaylight)),
+    gone: at(sites.north40, devices(camera, radio)),
+    // one silent minute on each of 365.25 mornings
+    says: /about 6 hours a year are lost/,
   },
   {
     id: "link.cellularData",
