@@ -5,7 +5,12 @@ import type { ArraySizing, Battery, Climate, Loads } from "../design.ts";
 import { MPPT_EFFICIENCY_FRAC } from "../practice/array.ts";
 import { END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
 import * as prices from "../practice/prices.ts";
-import { type Effort, LEAST_SIMULATED_DAYS, MOST_SIMULATED_DAYS } from "../practice/reliability.ts";
+import {
+  type Effort,
+  LEAST_SIMULATED_DAYS,
+  MORE_ARRAY_RATIOS_WHERE_BRIDGED,
+  MOST_SIMULATED_DAYS,
+} from "../practice/reliability.ts";
 import { BLOCK_V, MAX_POWER_OVER_SHORT_A, PANEL_W_PER_M2 } from "../practice/sold.ts";
 import { stringsOf } from "./array.ts";
 import { layOut } from "./battery-layout.ts";
@@ -40,10 +45,12 @@ export interface BankCandidate {
 
 /** By installed power, each once. */
 export function arrayCandidates(brief: Brief, handbook: Handbook, effort: Effort): readonly ArrayCandidate[] {
-  const { array } = handbook;
-  const wanted = [...effort.arrayRatios.map((ratio) => ratio * array.requiredW), array.wantedW].filter(
-    (w) => w > 0,
-  );
+  const { array, battery } = handbook;
+  const ratios = [
+    ...effort.arrayRatios,
+    ...(battery.bridgesDarkMonths ? MORE_ARRAY_RATIOS_WHERE_BRIDGED : []),
+  ];
+  const wanted = [...ratios.map((ratio) => ratio * array.requiredW), array.wantedW].filter((w) => w > 0);
   return unique(
     wanted.map((wantedW) => arrayCandidate(brief, handbook, wantedW)),
     ({ installedW }) => installedW,
@@ -101,13 +108,17 @@ export function bankCandidate(brief: Brief, battery: Battery, wantedAh: number):
   return { wantedAh, blocks, blockAh: block.capacityAh, bankAh, bankKg: totalMassKg };
 }
 
-/** Whether the array charges the bank neither too weakly nor too hard. */
+/**
+ * Whether the array charges the bank neither too weakly nor too hard. A bank of months is filled over a summer: none of the kind
+ * would ever pass the lower bound.
+ * @source UNAVCO knowledge base article 190 (2007): 170 W on 900 to 2300 Ah at 12 V, C/60 to C/160
+ */
 export function isWellCharged(array: ArrayCandidate, bank: BankCandidate, battery: Battery): boolean {
   const { minA, maxA } = chargeCurrentBoundsA({
     chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
     capacityAh: bank.bankAh,
   });
-  return array.chargeA >= minA && array.chargeA <= maxA;
+  return (battery.bridgesDarkMonths || array.chargeA >= minA) && array.chargeA <= maxA;
 }
 
 /** Low and high price of panels, what carries them, and blocks. */

@@ -46,5 +46,11 @@ export const RECONNECT_BAND_FRAC = 0.15;
 /** A boxed bank follows the air with this delay. @source judgement: tens of kilos of lead in an insulated box */
 export const BANK_LAG_H = 24;
 
+/**
+ * Where the bank bridges dark months the handbook's array is sized for the bright ones only. Larger ones catch what light the dim
+ * months have, and so shorten the bridge.
+ * @source judgement
+ */
+export const MORE_ARRAY_RATIOS_WHERE_BRIDGED: readonly number[] = [3.5, 5, 7.5, 11];
 /** Banks are tried up to so many days of the heaviest load, or to the handbook's own size. @source judgement */
 export const MOST_SIMULATED_DAYS = 30;
