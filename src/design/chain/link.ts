@@ -158,7 +158,14 @@ function pathOf(way: Way, surveyed: RadioNeed["path"]): LinkPath {
       fromNearM: distanceFromNearM,
       depthM: depthM ?? 0,
     })),
-    surveyed,
+    section: {
+      nearAntennaM: surveyed.nearHeightM,
+      farAntennaM: surveyed.farHeightM,
+      frequencyMHz: surveyed.frequencyMHz,
+      earthRadiusRatio: surveyed.k,
+      profile: way.profile,
+      obstacles: surveyed.obstacles,
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import { sum } from "../../core/numerics/index.ts";
 import type { Brief, Device } from "../brief.ts";
+import type { RadioPath } from "../design.ts";
 import { BANK_SPAN_V_BY_BANK_V } from "../practice/loads.ts";
 import * as prices from "../practice/prices.ts";
 import { COMMON_PORT_CLASS } from "../practice/wiring.ts";
@@ -49,7 +50,7 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "pair",
       specification: [
-        `${radio.bandName}, antenna ${plain(radio.antennaGainDbi)} dBi each, set to at most ${fixed(radio.txPowerDbm, 0)} dBm (${fixed(radio.maxEirpDbm, 0)} dBm radiated is the limit assumed)`,
+        `${radio.bandName}, ${antennas(radio)}, set at the post to at most ${fixed(radio.txPowerDbm, 0)} dBm (${fixed(radio.maxEirpDbm, 0)} dBm radiated is the limit assumed)`,
         `receives ${fixed(radio.sensitivityDbm, 0)} dBm or better at ${fixed(radio.phyMbps, 0)} Mbit/s in ${radio.channelWidthMHz} MHz`,
         radio.needsRadarCheck ? "with radar detection (DFS)" : "no radar detection needed in this band",
         `PoE to IEEE 802.3 at the post, ${outdoors}`,
@@ -123,3 +124,9 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
   }
   return parts;
 }
+
+/** A pair alike, or the post's own and one wide enough for all posts. */
+const antennas = ({ antennaGainDbi, farAntennaGainDbi }: RadioPath): string =>
+  farAntennaGainDbi === antennaGainDbi
+    ? `antenna ${plain(antennaGainDbi)} dBi each`
+    : `antenna ${plain(antennaGainDbi)} dBi at the post, a sector of ${plain(farAntennaGainDbi)} dBi at the other end`;

@@ -1,9 +1,10 @@
 /** Link, picture, time, and what must happen by itself. */
 import type { Scene } from "../brief.ts";
 import type { SceneView } from "../design.ts";
-import { counted, decibels, level, megabits, metres } from "./figures.ts";
+import { counted, decibels, megabits, metres } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
+import { expectedLevels } from "./radio-words.ts";
 import { listening } from "./settings-network.ts";
 
 export function pictureProofs(post: Post): readonly MaybeStep[] {
@@ -46,6 +47,8 @@ export function pictureProofs(post: Post): readonly MaybeStep[] {
 /** Less than this fails in bad weather. @source common practice, no source */
 const LEAST_MARGIN_DB = 10;
 
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
 function linkProofs(post: Post): readonly MaybeStep[] {
   const { link, view } = post.design;
   if (link === null) return [];
@@ -55,7 +58,7 @@ function linkProofs(post: Post): readonly MaybeStep[] {
       step("level", "Read the received level at both ends.", {
         cautions: [post.radioWaves],
         why: "The first value is what every later one is compared with.",
-        expects: `About ${level(radio.rxLevelDbm)}, within ${decibels(5)}, and within ${decibels(3)} of each other. ${radio.fadeMarginDb >= 0 ? `${decibels(radio.fadeMarginDb)} are to spare` : "Nothing is to spare"}; with less than ${decibels(LEAST_MARGIN_DB)} it fails in bad weather (common practice, no source).`,
+        expects: `${sentence(expectedLevels(link))}, in dry, clear weather. ${radio.fadeMarginDb >= 0 ? `${decibels(radio.fadeMarginDb)} are to spare` : "Nothing is to spare"}; with less than ${decibels(LEAST_MARGIN_DB)} it fails in bad weather (common practice, no source).`,
       }),
     link.carrier === "cable" &&
       step("cableLink", "Read the speed that the network port reports at both ends.", {

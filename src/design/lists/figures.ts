@@ -23,6 +23,8 @@ export const asWeight = (forceN: number): string => kilograms(forceN / 9.80665);
 /** Vents: never rounded down. */
 export const squareCm = (value: number): string => `${Math.ceil(value - 1e-9).toFixed(0)} cm2`;
 export const degreesC = (value: number): string => `${fixed(value, 0)} °C`;
+/** Of aims: to a tenth. */
+export const fixedDegrees = (value: number): string => `${fixed(value, 1)}°`;
 export const degrees = (value: number): string => `${fixed(value, 0)}°`;
 export const megabits = (value: number): string => `${rough(value)} Mbit/s`;
 export const decibels = (value: number): string => `${fixed(value, 0)} dB`;

@@ -1,9 +1,10 @@
 /** Aiming, privacy, closing, and the way back. */
 import { CLOSEST_APPROACH_M } from "../../core/link/index.ts";
 import * as cautions from "./cautions.ts";
-import { decibels, level, metres } from "./figures.ts";
+import { metres } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
+import { aimWords, expectedLevels, lowLevelAdvice } from "./radio-words.ts";
 
 export const finishSteps = (post: Post): readonly MaybeStep[] => [
   aim(post),
@@ -15,16 +16,16 @@ export const finishSteps = (post: Post): readonly MaybeStep[] => [
 ];
 
 function aim(post: Post): MaybeStep {
-  const radio = post.design.link?.radio;
+  const { link } = post.design;
   return (
-    radio != null &&
+    link?.radio != null &&
     step(
       "aim",
-      "Aim the radio, first at the post, then at the other end: sweep slowly far to both sides, then up and down, go back to the strongest level, and tighten. Then once more round.",
+      `Aim the radio, first at the post, then at the other end: sweep slowly far to both sides, then up and down, go back to the strongest level, and tighten. Then once more round. ${aimWords(link)}`,
       {
         cautions: [...post.high, post.radioWaves],
         why: "It needs both radios on and hard concrete. A wide sweep shows the main beam; beside it lie weaker ones that look like success.",
-        expects: `Received level about ${level(radio.rxLevelDbm)}, within ${decibels(5)}, and alike at both ends.`,
+        expects: `Received level in dry, clear weather: ${expectedLevels(link)}. ${lowLevelAdvice(link)}`,
       },
     )
   );

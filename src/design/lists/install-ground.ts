@@ -1,4 +1,5 @@
 /** The first visit and what comes before it: looking, trying out at home, digging, what everything hangs on, earth. */
+import { CHECK_RULES } from "../../core/link/index.ts";
 import * as cautions from "./cautions.ts";
 import {
   asWeight,
@@ -6,6 +7,7 @@ import {
   degreesC,
   dugMetres,
   kilograms,
+  level,
   listed,
   metres,
   newtons,
@@ -18,6 +20,7 @@ export const groundSteps = (post: Post): readonly MaybeStep[] => [
   lookUp(post),
   marks(post),
   ...ownedSteps(post),
+  radioRules(post),
   bench(post),
   ...mastSteps(post),
   pole(post),
@@ -118,6 +121,21 @@ const FEED_WORDS = {
   passive48: "Passive PoE of 48 V",
   dc: "Direct current",
 } as const;
+
+/** Before anything that sends is switched on for the first time, on the table too. */
+function radioRules({ design }: Post): MaybeStep {
+  const radio = design.link?.radio;
+  return (
+    radio != null &&
+    step(
+      "radioRules",
+      `${CHECK_RULES} Compare ${radio.bandName}, at most ${level(radio.txPowerDbm)} into the antenna and ${level(radio.maxEirpDbm)} EIRP, used outdoors, with the regulator's own page, and set the country truthfully.`,
+      {
+        why: "The figures here are starting values, and a radio that is switched on sends at once. It comes before the table, where both are on.",
+      },
+    )
+  );
+}
 
 function bench(post: Post): MaybeStep {
   const { battery, link } = post.design;

@@ -4,6 +4,7 @@ import * as cautions from "./cautions.ts";
 import { counted, degrees, listed, metres, squareCm, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
+import { backAimWords } from "./radio-words.ts";
 
 export const hangSteps = (post: Post): readonly MaybeStep[] => [
   box(post),
@@ -138,9 +139,9 @@ function farEnd(post: Post): MaybeStep {
   if (link?.radio != null)
     return step(
       "farEnd",
-      `At the other end: fix the second radio ${metres(link.radio.farHeightM)} above the ground, facing the post, with a surge protector where its cable enters the building. Plug in its supply indoors.`,
+      `At the other end: fix the second radio ${metres(link.radio.farHeightM)} above the ground, ${backAimWords(link)}, with a surge protector where its cable enters the building. Plug in its supply indoors.`,
       {
-        cautions: [cautions.ladder, cautions.mains, cautions.lightning],
+        cautions: [cautions.ladder, cautions.mains, cautions.lightning, post.radioWaves],
         why: "The post's radio can only be aimed at a radio that is on.",
         expects:
           "It answers at its address, and its bracket is bonded to the building's earth as your code asks.",

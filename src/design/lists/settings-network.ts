@@ -3,6 +3,7 @@
  *
  * @source ETSI EN 303 645 provisions 5.1 to 5.6 (from memory) and common practice; private addresses: RFC 1918
  */
+import { addressPlan, CHECK_RULES } from "../../core/link/index.ts";
 import type { RadioPath } from "../design.ts";
 import { counted, level, megabits } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
@@ -35,7 +36,7 @@ function radioBand(radio: RadioPath): MaybeStep {
   const distanceM = Math.ceil((ROOM_RATIO * radio.distanceM) / 100) * 100;
   return step(
     "radioBand",
-    `Radio, the same at both ends: ${radio.bandName}, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${distanceM} m, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
+    `Radio, the same at both ends: ${radio.bandName}, one fixed channel, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${distanceM} m, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
     {
       why: "Two ends that choose for themselves lose each other (common practice, no source). A wider channel hears more noise for speed that the picture does not need.",
     },
@@ -45,9 +46,13 @@ function radioBand(radio: RadioPath): MaybeStep {
 function radioPower(radio: RadioPath): MaybeStep {
   return step(
     "radioPower",
-    `Radio: your own country set truthfully, outdoor use, at most ${level(radio.txPowerDbm)} with an antenna of ${radio.antennaGainDbi.toFixed(0)} dBi, so that no more than ${level(radio.maxEirpDbm)} EIRP is sent.`,
+    `Radio: your own country set truthfully, outdoor use, at most ${level(radio.txPowerDbm)} with an antenna of ${radio.antennaGainDbi.toFixed(0)} dBi, so that no more than ${level(radio.maxEirpDbm)} EIRP is sent.${
+      radio.farAntennaGainDbi === radio.antennaGainDbi
+        ? ""
+        : ` At the other end, whose antenna of ${radio.farAntennaGainDbi.toFixed(0)} dBi serves all posts: at most ${level(radio.farTxPowerDbm)}.`
+    }`,
     {
-      why: "The limit used here is a starting value. Your own regulator's page decides, before you switch on.",
+      why: `The limit used here is a starting value. ${CHECK_RULES}`,
     },
   );
 }
@@ -66,8 +71,10 @@ export const listening = ({ silenceAfterPowerCutS }: RadioPath): string =>
     ? counted(Math.ceil(silenceAfterPowerCutS / 60), "minute")
     : counted(silenceAfterPowerCutS, "second");
 
-/** Last host of a /28, kept for the laptop. */
-const LAPTOP = 14;
+/** Which of the private /28 networks: 192.168.50.0, away from the ranges that routers come with. @source judgement */
+const SITE = 800;
+/** Of the thirteen addresses beside the gateway's, what cameras and recorders may take. */
+const LATER = 8;
 
 /** One /28 for one post: 14 addresses, each device with a place of its own. */
 function addresses({ design, sender }: Post): MaybeStep {
@@ -75,18 +82,25 @@ function addresses({ design, sender }: Post): MaybeStep {
   const cameras = brief.loads.devices.filter(({ kind }) => kind === "camera").map(({ name }) => name);
   const recorders = brief.loads.devices.filter(({ kind }) => kind === "recorder").map(({ name }) => name);
   const hasSwitch = loads.lines.some(({ kind }) => kind === "switch");
+  const devices = [
+    ...(sender === "radio" ? ["radio at home", "radio at the post"] : []),
+    ...(hasSwitch ? ["switch"] : []),
+    "charge controller if it has a port",
+    ...[...cameras, ...recorders].slice(0, LATER),
+  ];
+  const { network, netmask, gateway, hosts, spare } = addressPlan({ devices: devices.length, site: SITE });
+  const last = (address: string) => address.slice(address.lastIndexOf("."));
   const named = [
-    ...(link === null ? [] : [`.1 ${sender === "router" ? "router at the post" : "router at home"}`]),
-    ...(sender === "radio" ? [".2 radio at home", ".3 radio at the post"] : []),
-    ...(hasSwitch ? [".4 switch"] : []),
-    ".5 charge controller if it has a port",
-    ...[...cameras, ...recorders].slice(0, LAPTOP - 6).map((name, i) => `.${6 + i} ${name}`),
-    `.${LAPTOP} service laptop`,
+    ...(link === null
+      ? []
+      : [`${last(gateway)} ${sender === "router" ? "router at the post" : "router at home"}`]),
+    ...devices.map((name, i) => `${last(hosts[i]!)} ${name}`),
+    `${last(spare.at(-1)!)} service laptop`,
   ];
   const others = brief.link.otherPosts.value;
   return step(
     "addresses",
-    `Addresses, one example: network 192.168.50.0/28 (mask 255.255.255.240), ${named.join(", ")}. All fixed by hand.${
+    `Addresses, one example: network ${network} (mask ${netmask}), ${named.join(", ")}. All fixed by hand.${
       sender === "radio" && others > 0
         ? ` With ${counted(others, "other post")} at the same far end, widen it to 192.168.50.0/24 (mask 255.255.255.0) and give each post the next sixteen addresses: .16, .32 and so on.`
         : ""

@@ -1,5 +1,5 @@
 /** How the picture gets home. Everything below `monthlyGB` is of the radio path and null, or empty, without one. */
-import type { Obstacle, RadioClassId, SurveyedPath } from "../../core/link/index.ts";
+import type { Obstacle, ProfilePoint, RadioClassId } from "../../core/link/index.ts";
 
 export interface Link {
   readonly carrier: "cable" | "radio" | "cellular";
@@ -27,6 +27,17 @@ export interface NamedObstacle {
   readonly depthM: number;
 }
 
+/** Heights above the sea, or whatever else the ground was given in. */
+export interface LinkSection {
+  readonly nearAntennaM: number;
+  readonly farAntennaM: number;
+  readonly frequencyMHz: number;
+  /** Of the effective earth radius to the real one. */
+  readonly earthRadiusRatio: number;
+  readonly profile: readonly ProfilePoint[];
+  readonly obstacles: readonly Obstacle[];
+}
+
 export interface LinkPath {
   readonly distanceM: number;
   /** From true north at the post to the other end, and back; null where only the distance is known. */
@@ -38,7 +49,7 @@ export interface LinkPath {
   /** Why words or ground could not be used, one sentence; null where all was understood. */
   readonly unread: string | null;
   /** Antennas as the design has them, ground and obstacles above the sea, trees with their growth: for drawings. */
-  readonly surveyed: SurveyedPath;
+  readonly section: LinkSection;
 }
 
 export interface ClearanceByRule {

@@ -201,7 +201,7 @@ describe("the ground", () => {
       sight: given("buildings"),
       between: given("barn 7 m high half way"),
     });
-    near(path!.surveyed.obstacles[0]!.topM, 111, { within: 1e-9 });
+    near(path!.section.obstacles[0]!.topM, 111, { within: 1e-9 });
   });
   it("of another length is left out, and says so", () => {
     const { path } = link({ ground: profile([0, 100], [600, 104]) });

@@ -159,7 +159,7 @@ describe("figures to be measured", () => {
       const radio = design.link?.radio;
       if (radio == null) continue;
       expect(stepOf(design, "commissioning", "level").expects, name).toContain(
-        `${Math.round(radio.rxLevelDbm)} dBm`,
+        `${Math.round(design.link!.budget!.nearToFar.expectedDbm)} dBm`,
       );
       expect(idsOf(design, "settings").includes("radar"), name).toBe(radio.needsRadarCheck);
       const { does } = stepOf(design, "settings", "radioBand");

@@ -15,6 +15,8 @@ const before: readonly (readonly [first: string, later: string])[] = [
   ["marks", "frame"],
   ["marks", "earth"],
   ["ownedBattery", "bench"],
+  ["radioRules", "bench"],
+  ["radioRules", "farEnd"],
   ["bench", "box"],
   ["hole", "mast"],
   ["mast", "cure"],
