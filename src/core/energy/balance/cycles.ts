@@ -8,33 +8,44 @@
  * @source ASTM E1049-85 section 5.4.4 (from memory)
  */
 export function rainflow(charge: Float64Array, bins: number): Float64Array {
+  return rainflowInPlace(charge.slice(), bins);
+}
+
+/** The same for a caller who no longer needs the course: it is overwritten, which spares a long one a copy. */
+export function rainflowInPlace(course: Float64Array, bins: number): Float64Array {
   const counts = new Float64Array(bins);
-  const count = (range: number, cycles: number): void => {
-    counts[Math.min(bins - 1, Math.floor(range * bins))]! += cycles;
-  };
-  // turning points whose ranges are not yet counted; the course is walked once
-  const open = new Float64Array(charge.length);
+  // turning points whose ranges are not yet counted stand at the front: never more than were read
+  const open = course;
+  const { length } = course;
   let size = 0;
   let start = 0;
-  for (const value of charge) {
-    if (size - start >= 1 && open[size - 1] === value) continue;
-    if (size - start >= 2 && open[size - 1]! > open[size - 2]! === value > open[size - 1]!) size -= 1;
+  for (let at = 0; at < length; at++) {
+    const value = course[at]!;
+    if (size > start) {
+      const last = open[size - 1]!;
+      if (last === value) continue;
+      if (size - start >= 2 && last > open[size - 2]! === value > last) size -= 1;
+    }
     open[size] = value;
     size += 1;
     while (size - start >= 3) {
-      const range = Math.abs(open[size - 2]! - open[size - 3]!);
-      if (Math.abs(open[size - 1]! - open[size - 2]!) < range) break;
+      const middle = open[size - 2]!;
+      const range = Math.abs(middle - open[size - 3]!);
+      if (Math.abs(value - middle) < range) break;
+      const bin = Math.min(bins - 1, Math.floor(range * bins));
       if (size - start === 3) {
         // the range holds the starting point: half a cycle, and the start moves on
-        count(range, 0.5);
+        counts[bin]! += 0.5;
         start += 1;
       } else {
-        count(range, 1);
-        open[size - 3] = open[size - 1]!;
+        counts[bin]! += 1;
+        open[size - 3] = value;
         size -= 2;
       }
     }
   }
-  for (let i = start + 1; i < size; i++) count(Math.abs(open[i]! - open[i - 1]!), 0.5);
+  for (let i = start + 1; i < size; i++) {
+    counts[Math.min(bins - 1, Math.floor(Math.abs(open[i]! - open[i - 1]!) * bins))]! += 0.5;
+  }
   return counts;
 }

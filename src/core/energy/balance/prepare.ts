@@ -128,6 +128,9 @@ export function prepare(plant: BalancePlant, stepsPerHour: number): Prepared {
   }
   const at25 = { chemistry: bank.chemistry, nominalV };
   const settings = chargeSettings({ ...at25, tempC: 25 });
+  const iceBelowC = isLead(bank.chemistry)
+    ? CHARGE_FRAC_BY_FREEZING_TEMP_C.at(-1)![0]
+    : Number.NEGATIVE_INFINITY;
   const perStep = (selfFrac / HOURS_OF_MONTH) * stepH;
   for (let row = 0; row < rows; row++) {
     const tempC = COLDEST_C + row / ROWS_PER_K;
@@ -136,15 +139,13 @@ export function prepare(plant: BalancePlant, stepsPerHour: number): Prepared {
     // lithium stops at its lowest temperature at once; between whole kelvins it must not be smeared
     capacityFracByRow[row] =
       capacityByK[k] === 0 ? 0 : capacityByK[k]! + part * (capacityByK[k + 1]! - capacityByK[k]!);
-    selfDischargeByRow[row] = perStep * 2 ** ((tempC - 25) / 10);
+    const speed = 2 ** ((tempC - 25) / 10);
+    selfDischargeByRow[row] = perStep * speed;
     chargeableByRow[row] = tempC >= settings.chargeMinTempC && tempC <= settings.chargeMaxTempC ? 1 : 0;
-    ageingExcessByRow[row] = Math.max(0, 2 ** ((tempC - 25) / 10) - 1);
+    ageingExcessByRow[row] = Math.max(0, speed - 1);
     absorptionVByRow[row] =
       settings.absorptionAt25V + settings.compensationVPerK * clamp(tempC - 25, -45, 25);
-    if (isLead(bank.chemistry)) {
-      const warmest = CHARGE_FRAC_BY_FREEZING_TEMP_C.at(-1)![0];
-      if (tempC <= warmest) frozenBelowFracByRow[row] = interpolate(CHARGE_FRAC_BY_FREEZING_TEMP_C, tempC);
-    }
+    if (tempC <= iceBelowC) frozenBelowFracByRow[row] = interpolate(CHARGE_FRAC_BY_FREEZING_TEMP_C, tempC);
   }
 
   const { restVByChargeFrac, riseVPerCRate } = CELL_AT_REST[bank.chemistry];

@@ -1,4 +1,4 @@
-import { rainflow } from "./cycles.ts";
+import { rainflowInPlace } from "./cycles.ts";
 import type { Prepared } from "./prepare.ts";
 import {
   AGEING_EXCESS,
@@ -124,17 +124,18 @@ export function balanceOf(
   const controller = tierBalance(tally, 0, years);
   const recoveries = totals[RECOVERIES]!;
   const drawnWh = totals[DRAWN_TOTAL_WH]!;
-  const turns = new Float64Array(2 * tally.dailyLowFrac.length);
-  tally.dailyLowFrac.forEach((low, day) => {
-    turns[2 * day] = low;
-    turns[2 * day + 1] = tally.dailyHighFrac[day]!;
-  });
+  const { dailyLowFrac, dailyHighFrac } = tally;
+  const turns = new Float64Array(2 * dailyLowFrac.length);
+  for (let day = 0; day < dailyLowFrac.length; day++) {
+    turns[2 * day] = dailyLowFrac[day]!;
+    turns[2 * day + 1] = dailyHighFrac[day]!;
+  }
   const monthLow = Array.from({ length: 12 }, (_, month) => {
     let lowest = 1;
-    for (let january = 0; january < tally.dailyLowFrac.length; january += 365) {
+    for (let january = 0; january < dailyLowFrac.length; january += 365) {
       const end = january + DAYS_BEFORE_MONTH[month + 1]!;
       for (let day = january + DAYS_BEFORE_MONTH[month]!; day < end; day++) {
-        lowest = Math.min(lowest, tally.dailyLowFrac[day]!);
+        lowest = Math.min(lowest, dailyLowFrac[day]!);
       }
     }
     return lowest;
@@ -149,7 +150,7 @@ export function balanceOf(
     energy: energyTotals(plant, tally, run.startMissingWh - run.endMissingWh),
     largestResidualFrac: totals[WORST_RESIDUAL]!,
     equivalentFullCyclesPerYear: drawnWh / plant.storeWh / years,
-    cyclesPerYearByDepth: rainflow(turns, 20).map((count) => count / years),
+    cyclesPerYearByDepth: rainflowInPlace(turns, 20).map((count) => count / years),
     ageingTempC: 25 + 10 * Math.log2(1 + totals[AGEING_EXCESS]! / (years * 8760)),
     recovery:
       recoveries === 0
@@ -226,18 +227,23 @@ function energyTotals(plant: Prepared, tally: Tally, storedWh: number): EnergyTo
 }
 
 function medianCharge(hoursByCharge: Float64Array, month: number): number {
-  const hours = hoursByCharge.subarray(month * (CHARGE_STEPS + 1), (month + 1) * (CHARGE_STEPS + 1));
-  const half = hours.reduce((total, count) => total + count, 0) / 2;
-  let passed = 0;
-  const step = hours.findIndex((count) => {
-    passed += count;
-    return passed >= half;
-  });
+  const from = month * (CHARGE_STEPS + 1);
+  let total = 0;
+  for (let step = 0; step <= CHARGE_STEPS; step++) total += hoursByCharge[from + step]!;
+  let step = 0;
+  let passed = hoursByCharge[from]!;
+  while (passed < total / 2) {
+    step += 1;
+    passed += hoursByCharge[from + step]!;
+  }
   return step / CHARGE_STEPS;
 }
 
 function darkestSpell({ dailyLowFrac, dailyMeanFrac }: Tally): DarkestSpell {
-  const lowest = dailyLowFrac.indexOf(dailyLowFrac.reduce((low, day) => Math.min(low, day), 1));
+  let lowest = 0;
+  for (let day = 1; day < dailyLowFrac.length; day++) {
+    if (dailyLowFrac[day]! < dailyLowFrac[lowest]!) lowest = day;
+  }
   const startDay = Math.max(0, Math.min(lowest - DAYS_BEFORE_LOWEST, dailyLowFrac.length - SPELL_DAYS));
   return {
     year: Math.floor(lowest / 365),

@@ -5,7 +5,7 @@ import type { Prepared } from "./prepare.ts";
 /** Power by tier, the controller with its heater first, for the hours of one year. */
 export interface YearOfLoads {
   readonly watts: readonly Float64Array[];
-  /** Sum of the first n tiers; entry 0 is nothing. */
+  /** Sum of the first n tiers; entry 0 is nothing, entry 1 the controller's own array. */
   readonly firstW: readonly Float64Array[];
 }
 
@@ -46,10 +46,11 @@ export function yearOfLoads(plant: Prepared, firstHour: number): YearOfLoads {
 }
 
 export function sumsOfFirst(watts: readonly Float64Array[]): readonly Float64Array[] {
-  let sums = new Float64Array(watts[0]!.length);
-  const firstW = [sums];
-  for (const hourlyW of watts) {
+  let sums = watts[0]!;
+  const firstW = [new Float64Array(sums.length), sums];
+  for (let k = 1; k < watts.length; k++) {
     const before = sums;
+    const hourlyW = watts[k]!;
     sums = new Float64Array(before.length);
     for (let hour = 0; hour < sums.length; hour++) sums[hour] = before[hour]! + hourlyW[hour]!;
     firstW.push(sums);

@@ -94,6 +94,7 @@ export function runYear(
   let ageing = 0;
   let worst = totals[WORST_RESIDUAL]!;
   let hour = 0;
+  let step = 0;
   let month = 0;
   for (let day = 0; day < 365; day++) {
     if (day === DAYS_BEFORE_MONTH[month + 1]) month += 1;
@@ -102,7 +103,8 @@ export function runYear(
     let low = 1;
     let high = 0;
     let sum = 0;
-    for (const end = hour + 24; hour < end; hour++) {
+    // an inner loop over the parts of an hour, of which there is mostly one, would cost a tenth of all
+    for (const end = hour + 24; hour < end; ) {
       const ratio = outputRatio[firstHour + hour]!;
       if (!(ratio >= 0)) within("outputRatio", ratio, 0, 10);
       let tempC = bankTempC[firstHour + hour]!;
@@ -115,86 +117,91 @@ export function runYear(
       const capacityWh = storeWh * capacityFracByRow[row]!;
       const selfFrac = selfDischargeByRow[row]!;
       const isChargeable = chargeableByRow[row] === 1;
-      for (let step = 0; step < steps; step++) {
-        const loadW = onW[hour]!;
-        const shedWh = shedAt * capacityWh;
-        const returnWh = returnAt * capacityWh;
-        const before = missing;
-        const lost = (storeWh - missing) * selfFrac;
-        missing += lost;
-        let arrayW = ratio * rated;
-        let busW: number;
-        if (isPwm) {
-          const bankV = chargingV(plant, missing, arrayW, loadW, row);
-          busW = Math.min(arrayW, limit) * bankV * efficiency;
-          arrayW *= bankV;
-        } else {
-          busW = Math.min(arrayW * efficiency, limit);
-        }
-        const netW = busW - loadW;
-        let fedWh = loadW * stepH;
-        let busWh: number;
-        let stored = 0;
-        let drawn = 0;
-        let after = missing - netW * perDischarge;
-        if (netW >= 0) {
-          after = missing;
-          if (isChargeable) {
-            const rateW = Math.min(netW * chargeEfficiency, chargeLimitW);
-            const straight = missing - rateW * stepH;
-            const bend = acceptanceH * rateW;
-            if (missing <= bend) after = missing * taper;
-            else if (straight >= bend) after = straight;
-            else if (acceptanceH === 0) after = 0;
-            else after = bend * Math.exp(((missing - bend) / rateW - stepH) / acceptanceH);
-          }
-        }
-        // nothing is switched in most hours; the rest are followed in full
-        if (missing < shedWh && after <= shedWh && after > returnWh) {
-          if (after < missing) stored = missing - after;
-          else drawn = after - missing;
-          missing = after;
-          busWh = netW >= 0 ? fedWh + stored * perCharge : busW * stepH;
-          if (on < tierCount) bookDark(tally, watts, hour, slot, on, stepH);
-        } else {
-          const returns = state[RETURNS]!;
-          weather.busW = busW;
-          weather.capacityWh = capacityWh;
-          weather.isChargeable = isChargeable;
-          weather.hour = hour;
-          weather.slot = slot;
-          missing = switchedStep(plant, state, tally, loads, weather, missing);
-          busWh = state[BUS_WH]!;
-          fedWh = state[FED_WH]!;
-          stored = state[STORED_WH]!;
-          drawn = state[DRAWN_WH]!;
-          on = state[ON_COUNT]!;
-          onW = firstW[on]!;
-          shedAt = on > 0 ? shedDepth[on - 1]! : -1;
-          returnAt = on < tierCount ? returnDepth[on]! : -1;
-          if (on < tierCount && phase === 0) phase = 1;
-          if (state[RETURNS]! > returns && phase === 1) phase = 2;
-        }
-        if (phase === 2) {
-          recoveryH += stepH;
-          if (missing <= refilledWh) {
-            bookRecovery(totals, recoveryH);
-            recoveryH = 0;
-            phase = 0;
-          }
-        }
-
-        const residual = Math.abs(
-          busWh - (fedWh + stored * chargeLossFrac + drawn * dischargeLossFrac + lost + (before - missing)),
-        );
-        const turnover = busWh + drawn + lost + leastTurnoverWh;
-        if (residual > worst * turnover) worst = residual / turnover;
-        available += arrayW * stepH;
-        busTotal += busWh;
-        storedTotal += stored;
-        drawnTotal += drawn;
-        selfTotal += lost;
+      const loadW = onW[hour]!;
+      const shedWh = shedAt * capacityWh;
+      const returnWh = returnAt * capacityWh;
+      const before = missing;
+      const lost = (storeWh - missing) * selfFrac;
+      missing += lost;
+      let arrayW = ratio * rated;
+      let busW: number;
+      if (isPwm) {
+        const bankV = chargingV(plant, missing, arrayW, loadW, row);
+        busW = Math.min(arrayW, limit) * bankV * efficiency;
+        arrayW *= bankV;
+      } else {
+        busW = Math.min(arrayW * efficiency, limit);
       }
+      const netW = busW - loadW;
+      let fedWh = loadW * stepH;
+      let busWh = busW * stepH;
+      let stored = 0;
+      let drawn = 0;
+      let after = missing;
+      if (netW < 0) {
+        after = missing - netW * perDischarge;
+        drawn = after - missing;
+      } else {
+        if (isChargeable) {
+          const rateW = Math.min(netW * chargeEfficiency, chargeLimitW);
+          const straight = missing - rateW * stepH;
+          const bend = acceptanceH * rateW;
+          if (missing <= bend) after = missing * taper;
+          else if (straight >= bend) after = straight;
+          else if (acceptanceH === 0) after = 0;
+          else after = bend * Math.exp(((missing - bend) / rateW - stepH) / acceptanceH);
+        }
+        stored = missing - after;
+        busWh = fedWh + stored * perCharge;
+      }
+      // nothing is switched in most hours; the rest are followed in full
+      if (missing < shedWh && after <= shedWh && after > returnWh) {
+        missing = after;
+        if (on < tierCount) bookDark(tally, watts, hour, slot, on, stepH);
+      } else {
+        const returns = state[RETURNS]!;
+        weather.busW = busW;
+        weather.capacityWh = capacityWh;
+        weather.isChargeable = isChargeable;
+        weather.hour = hour;
+        weather.slot = slot;
+        missing = switchedStep(plant, state, tally, loads, weather, missing);
+        busWh = state[BUS_WH]!;
+        fedWh = state[FED_WH]!;
+        stored = state[STORED_WH]!;
+        drawn = state[DRAWN_WH]!;
+        on = state[ON_COUNT]!;
+        onW = firstW[on]!;
+        shedAt = on > 0 ? shedDepth[on - 1]! : -1;
+        returnAt = on < tierCount ? returnDepth[on]! : -1;
+        if (on < tierCount && phase === 0) phase = 1;
+        if (state[RETURNS]! > returns && phase === 1) phase = 2;
+      }
+      if (phase === 2) {
+        recoveryH += stepH;
+        if (missing <= refilledWh) {
+          bookRecovery(totals, recoveryH);
+          recoveryH = 0;
+          phase = 0;
+        }
+      }
+
+      const residual = Math.abs(
+        busWh - (fedWh + stored * chargeLossFrac + drawn * dischargeLossFrac + lost + (before - missing)),
+      );
+      const turnover = busWh + drawn + lost + leastTurnoverWh;
+      if (residual > worst * turnover) worst = residual / turnover;
+      available += arrayW * stepH;
+      busTotal += busWh;
+      storedTotal += stored;
+      drawnTotal += drawn;
+      selfTotal += lost;
+
+      if (step + 1 < steps) {
+        step += 1;
+        continue;
+      }
+      step = 0;
       const chargeFrac = 1 - missing * perStore;
       sum += chargeFrac;
       if (chargeFrac < low) low = chargeFrac;
@@ -202,6 +209,7 @@ export function runYear(
       hoursByCharge[scale + ((chargeFrac * chargeSteps + 0.5) | 0)]! += 1;
       if (chargeFrac < frozenBelowFracByRow[row]!) frozen += 1;
       ageing += ageingExcessByRow[row]!;
+      hour += 1;
     }
     tally.dailyLowFrac[year * 365 + day] = low;
     tally.dailyHighFrac[year * 365 + day] = high;
