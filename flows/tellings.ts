@@ -2,7 +2,7 @@
  * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
  */
 import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
-import type { Design, PairOutcome, StageName } from "../src/design/design.ts";
+import type { Design, StageName } from "../src/design/design.ts";
 import type { Telling } from "../src/interview/define.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
@@ -31,8 +31,6 @@ const arrayText = (design: Design) => {
   return `${n(array.installedW, 3)} W (${array.panels} x ${n(array.panelW, 3)} W)`;
 };
 
-const pairText = (pair: PairOutcome) => `${n(pair.installedW, 3)} W, ${n(pair.bankAh)} Ah`;
-
 /** What the answers to a choice would come to at this post, as far as it is known. */
 export function optionNotes(questionId: string, design: () => Design): Readonly<Record<string, string>> {
   if (questionId !== "autonomy.consequence") return {};
@@ -41,7 +39,7 @@ export function optionNotes(questionId: string, design: () => Design): Readonly<
   return Object.fromEntries(
     reliability.meanings.map(({ consequence, pair }) => [
       consequence,
-      pair === null ? "here: no panel and battery reach it" : `here: ${pairText(pair)}`,
+      pair === null ? "out of reach" : `${n(pair.installedW, 3)} W with ${n(pair.bankAh)} Ah`,
     ]),
   );
 }

@@ -51,8 +51,8 @@ export function view<D>(interview: Interview<D>, state: State): View {
       return {
         ...now,
         ask: cursor.question.ask,
-        hint: cursor.question.hint,
-        options: optionsOf(interview, current, cursor),
+        hint: [cursor.question.hint, meaningOf(interview, current, cursor)].join(" ").trim(),
+        options: optionsOf(cursor),
         prompt: promptOf(cursor),
         keeps: keptText(cursor),
         suggests: cursor.question.kind === "place" ? "places" : null,
@@ -83,14 +83,22 @@ function positionOf(walked: readonly Walked[], cursor: Walked): string {
   return `${cursor.topic.title}, question ${number} of ${canChange ? "about " : ""}${own.length}`;
 }
 
-function optionsOf<D>(interview: Interview<D>, state: State, walked: Walked): View["options"] {
-  const { question } = walked;
+function optionsOf({ question }: Walked): View["options"] {
   if (question.kind !== "choice") return [];
-  const notes = interview.optionNotes(walked.id, () => designNow(interview, state));
-  return question.options.map(({ id, label }: { id: string; label: string }, index: number) => ({
+  return question.options.map(({ label }: { label: string }, index: number) => ({
     number: index + 1,
-    label: notes[id] === undefined ? label : `${label} (${notes[id]})`,
+    label,
   }));
+}
+
+/** "Here 1 is 200 W with 150 Ah, 2 is 300 W with 200 Ah.": what the options come to; empty for most questions. */
+function meaningOf<D>(interview: Interview<D>, state: State, { id, question }: Walked): string {
+  if (question.kind !== "choice") return "";
+  const notes = interview.optionNotes(id, () => designNow(interview, state));
+  const said = question.options.flatMap((option: { id: string }, index: number) =>
+    notes[option.id] === undefined ? [] : [`${index + 1} is ${notes[option.id]}`],
+  );
+  return said.length === 0 ? "" : `Here ${said.join(", ")}.`;
 }
 
 /** "Distance (m or ft)", "Dirt". */

@@ -19,19 +19,22 @@ const rows = 8;
 export const chargeColumnsAtMost = 39;
 export const percent = (frac: number): string => `${(100 * frac).toFixed(0)} %`;
 
+/** The bank is not always as cold as the coldest month's mean: so near is at it. */
+const OFF_NEARNESS_FRAC = 0.02;
+
 /** The lowest charge of each day through the darkest spell of all years. */
 function chargeChart({ yearly, years }: Reliability): Chart {
   const { darkSpell } = yearly;
   const days = darkSpell.lowestSocFracByDay;
   const lowest = Math.min(...days);
   const day = days.indexOf(lowest) + 1;
-  const isOff = lowest <= darkSpell.offBelowSocFrac + 1e-6;
+  const isOff = lowest <= darkSpell.offBelowSocFrac + OFF_NEARNESS_FRAC;
   return {
     title: "Charge through the darkest spell",
     words: `In the darkest spell of ${years} years, from ${MONTH_NAMES[darkSpell.month]!}, the charge falls from ${percent(days[0]!)} to ${percent(lowest)} on day ${day}${
       isOff
-        ? `, where the loads are off (at ${percent(darkSpell.offBelowSocFrac)})`
-        : `; the loads would be off at ${percent(darkSpell.offBelowSocFrac)}`
+        ? `, where the loads go off (at about ${percent(darkSpell.offBelowSocFrac)} in the cold)`
+        : `; the loads would go off at about ${percent(darkSpell.offBelowSocFrac)} in the cold`
     }.`,
     lines: chargeLines(darkSpell),
   };

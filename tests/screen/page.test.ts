@@ -42,6 +42,22 @@ describe("what was said, as set on the page", () => {
     expect(drawingRoom({ columns: 90, rows: 24, isAscii: false })).toBeGreaterThan(20);
   });
 
+  test("a chart keeps its lines as they are, with its words below; where it has no room, its words alone", () => {
+    const chart = {
+      title: "Charge",
+      words: "It falls to 20 %.",
+      lines: [`100 % │${"█".repeat(30)}▄▄`, "  0 % └──────"],
+    };
+    const set = (columns: number) =>
+      saidRows({ columns, rows: 24, isAscii: false }, { kind: "chart", chart }).map(textOf);
+    expect(set(60).filter((row) => row.endsWith("████▄▄"))).toHaveLength(1);
+    expect(set(60).at(-1)).toContain("It falls to 20 %.");
+    expect(set(40).join(" ")).not.toContain("████");
+    const ascii = saidRows({ columns: 60, rows: 24, isAscii: true }, { kind: "chart", chart }).map(textOf);
+    for (const row of ascii) expect(row).toMatch(/^[\x20-\x7e]*$/);
+    expect(ascii.join(" ")).toContain("####==");
+  });
+
   test("without Unicode every sign is ASCII", () => {
     const sheet = { columns: 100, rows: 24, isAscii: true };
     for (const row of saidRows(sheet, closed, ["│ 1.5 m²"])) expect(textOf(row)).toMatch(/^[\x20-\x7e]*$/);

@@ -57,7 +57,9 @@ export const reliabilityNotes = {
   },
   handbook: pair("the pair that the worksheets ask for, and what it really delivers"),
   pairs: {
-    ...pair("pairs that reach what was asked: for each array the least bank, cheapest first"),
+    ...pair(
+      "pairs that reach what was asked: for each array the least bank; first the least dark of those within a tenth of the cheapest, then by cost",
+    ),
     formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios.at(-1)} times the handbook's power (up to ${MORE_ARRAY_RATIOS_WHERE_BRIDGED.at(-1)} times where the bank bridges dark months), banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS} or the handbook's size; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead (no lower bound where it bridges dark months), up to C/2 for lithium`,
     inputs: [
       ...WEATHER,

@@ -9,10 +9,27 @@ export interface Verdict {
   readonly chosen: PairOutcome;
 }
 
+/** A pair that costs no more than this share above the cheapest is as cheap: prices are not known better. @source judgement */
+const AS_CHEAP_FRAC = 0.1;
+
+/**
+ * The least dark of the cheapest first, then by cost: many a pair reaches what was asked by a hair, and the next bank or panel
+ * halves the dark hours for a few coins.
+ */
+export function bestFirst(pairs: readonly PairOutcome[]): readonly PairOutcome[] {
+  const byCost = pairs.toSorted((a, b) => a.highCost - b.highCost);
+  const [cheapest] = byCost;
+  if (cheapest === undefined) return [];
+  const best = byCost
+    .filter(({ highCost }) => highCost <= (1 + AS_CHEAP_FRAC) * cheapest.highCost)
+    .reduce((least, pair) => (pair.darkHours < least.darkHours ? pair : least));
+  return [best, ...byCost.filter((pair) => pair !== best)];
+}
+
 /**
  * The one that reaches the dark hours asked for; of two that do, the cheaper. The builder's own word goes first.
  *
- * @param given.pairs  that reach what was asked, cheapest first
+ * @param given.pairs  that reach what was asked, best first
  */
 export function recommended(
   brief: Brief,

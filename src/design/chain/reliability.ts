@@ -33,7 +33,7 @@ import {
   isWellCharged,
   pairCost,
 } from "./reliability-pairs.ts";
-import { recommended } from "./reliability-verdict.ts";
+import { bestFirst, recommended } from "./reliability-verdict.ts";
 import { type PostWeather, postWeather } from "./reliability-weather.ts";
 
 export { reliabilityNotes } from "./reliability-notes.ts";
@@ -102,22 +102,23 @@ function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, rememb
   const arrays = arrayCandidates(brief, given, effort);
   const banks = bankCandidates(brief, given, effort);
   const pairsFor = (targetDarkHours: number): readonly PairOutcome[] =>
-    equalReliabilityPairs({
-      panelCounts: arrays.map((_, i) => i + 1),
-      mostStrings: banks.length,
-      targetDarkHours,
-      darkHoursOf: ({ panels, strings }) =>
-        darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
-    })
-      .pairs.flatMap(({ panels, strings }) => {
-        if (strings === null) return [];
-        const lined = arrays[panels - 1]!;
-        // a bank that the array charges too hard or too weakly is stepped over: a larger one is no darker
-        const bank = banks.slice(strings - 1).find((one) => isWellCharged(lined, one, battery));
-        return bank === undefined ? [] : [outcome({ array: lined, bank })];
+    bestFirst(
+      equalReliabilityPairs({
+        panelCounts: arrays.map((_, i) => i + 1),
+        mostStrings: banks.length,
+        targetDarkHours,
+        darkHoursOf: ({ panels, strings }) =>
+          darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
       })
-      .filter(({ darkHours }) => darkHours <= targetDarkHours)
-      .toSorted((a, b) => a.highCost - b.highCost);
+        .pairs.flatMap(({ panels, strings }) => {
+          if (strings === null) return [];
+          const lined = arrays[panels - 1]!;
+          // a bank that the array charges too hard or too weakly is stepped over: a larger one is no darker
+          const bank = banks.slice(strings - 1).find((one) => isWellCharged(lined, one, battery));
+          return bank === undefined ? [] : [outcome({ array: lined, bank })];
+        })
+        .filter(({ darkHours }) => darkHours <= targetDarkHours),
+    );
 
   const askedDarkHours = allowedDarkHours(brief.autonomy);
   const pairs = askedDarkHours === null ? [] : pairsFor(askedDarkHours);
@@ -308,7 +309,8 @@ function yearlyOf(
     darkSpell: {
       month: monthOfDay(startDayOfYear),
       lowestSocFracByDay: Array.from(darkestSpell.dailyLowestSocFrac.slice(from, from + SPELL_DAYS)),
-      offBelowSocFrac: 1 - battery.permittedDodFrac,
+      // cold takes capacity away at the bottom: the loads go off while more is still stored
+      offBelowSocFrac: 1 - battery.permittedDodFrac * battery.capacityAtTemperatureFrac,
     },
     wastedFrac: energy.pvAvailableWh > 0 ? energy.pvWastedWh / energy.pvAvailableWh : 0,
     fullCyclesPerYear: asAnswered.equivalentFullCyclesPerYear,

@@ -16,7 +16,7 @@ export const twoSizings: Rule = ({ reliability }) => {
     says:
       askedDarkHours === null || best === undefined
         ? `${ofHandbook}.`
-        : `${ofHandbook}; the cheapest that reaches the ${fixed(askedDarkHours, 0)} you asked for is ${pairText(best)}.`,
+        : `${ofHandbook}; the best that reaches the ${fixed(askedDarkHours, 0)} you asked for is ${pairText(best)}.`,
     change: `Built is ${because}.`,
     numbers: {
       handbookDarkHours: handbook.darkHours,

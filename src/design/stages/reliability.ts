@@ -34,7 +34,7 @@ export interface DarkSpell {
   readonly month: number;
   /** Lowest state of charge of each of its days, of the capacity that the bank then has. */
   readonly lowestSocFracByDay: readonly number[];
-  /** At and below this the loads are off. */
+  /** About at this the loads go off, in the cold of the coldest month. */
   readonly offBelowSocFrac: number;
 }
 
@@ -76,7 +76,7 @@ export interface Reliability {
   readonly carefulRatio: number;
   /** The handbook's pair. */
   readonly handbook: PairOutcome;
-  /** The least bank for each array that reaches what was asked, cheapest first; empty where nothing does. */
+  /** The least bank for each array that reaches what was asked; the one to prefer first, then by cost; empty where nothing does. */
   readonly pairs: readonly PairOutcome[];
   readonly meanings: readonly Meaning[];
   readonly chosenMethod: SizedBy;

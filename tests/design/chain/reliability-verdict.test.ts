@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { bestFirst, recommended } from "../../../src/design/chain/reliability-verdict.ts";
+import type { PairOutcome } from "../../../src/design/design.ts";
+import { changed, given, typicalBrief } from "../fixtures.ts";
+
+const pair = (darkHours: number, highCost: number): PairOutcome =>
+  ({ darkHours, highCost, installedW: highCost, bankAh: 100 }) as PairOutcome;
+const wishing = (sizing: "recommended" | "handbook" | "simulation") =>
+  changed({ power: { sizing: given(sizing) } });
+
+describe("the best of the pairs that reach what was asked", () => {
+  it("is the least dark of those within a tenth of the cheapest, the rest by cost", () => {
+    const pairs = [pair(5, 1200), pair(80, 1000), pair(2, 1090), pair(30, 1050)];
+    expect(bestFirst(pairs).map(({ highCost }) => highCost)).toEqual([1090, 1000, 1050, 1200]);
+  });
+  it("is nothing where there is none", () => {
+    expect(bestFirst([])).toEqual([]);
+  });
+});
+
+describe("which of the two sizings is built", () => {
+  const handbook = pair(20, 3000);
+  it("the cheaper of two that reach what was asked", () => {
+    const cheap = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs: [pair(80, 1500)] });
+    expect(cheap).toMatchObject({ method: "simulation", chosen: { highCost: 1500 } });
+    expect(cheap.because).toContain("for less");
+    const dear = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs: [pair(80, 3500)] });
+    expect(dear.method).toBe("handbook");
+  });
+  it("the weather years', where the handbook's size would be dark too long, whatever it costs", () => {
+    const verdict = recommended(typicalBrief, { askedDarkHours: 10, handbook, pairs: [pair(9, 9000)] });
+    expect(verdict.method).toBe("simulation");
+    expect(verdict.because).toContain("about 20 dark hours a year where at most 10 were asked for");
+  });
+  it("the handbook's, where days were asked for and not hours", () => {
+    expect(recommended(typicalBrief, { askedDarkHours: null, handbook, pairs: [] }).method).toBe("handbook");
+  });
+  it("the handbook's for want of better, and it says so, where nothing reaches it", () => {
+    const verdict = recommended(typicalBrief, { askedDarkHours: 10, handbook, pairs: [] });
+    expect(verdict.method).toBe("handbook");
+    expect(verdict.because).toContain("for want of anything better");
+  });
+  it("the one that the builder chose, whatever is cheaper", () => {
+    const options = { askedDarkHours: 88, handbook, pairs: [pair(80, 1500)] };
+    expect(recommended(wishing("handbook"), options)).toMatchObject({ method: "handbook", chosen: handbook });
+    const dear = { askedDarkHours: 88, handbook, pairs: [pair(80, 9500)] };
+    expect(recommended(wishing("simulation"), dear).method).toBe("simulation");
+  });
+});

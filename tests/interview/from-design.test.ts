@@ -1,0 +1,35 @@
+/** What a question and a closing topic take from the design as it stands. */
+import { describe, expect, test } from "vitest";
+import type { Interview, State } from "../../src/interview/conversation.ts";
+import { update, view } from "../../src/interview/session.ts";
+import { type SmallDesign, smallInterview, started, talk } from "./small-flow.ts";
+
+const interview: Interview<SmallDesign> = {
+  ...smallInterview,
+  optionNotes: (id, design) =>
+    id === "view.night" || id.endsWith(".night") ? { none: `${Object.keys(design()).length} figures` } : {},
+  charts: (topicId) => [{ title: `Chart of ${topicId}`, words: "It falls.", lines: ["#"] }],
+};
+const after = (...lines: readonly string[]): State => talk(started(), ...lines).state;
+
+describe("what options come to", () => {
+  test("is said behind the hint, by number, where the flow knows it", () => {
+    const state = after("hill", "4 m", "5 W");
+    expect(view(interview, state).hint).toMatch(/^Infrared burns all night\. Here 1 is \d+ figures\.$/);
+    expect(view(interview, state).options[0]).toEqual({ number: 1, label: "Nothing" });
+  });
+  test("and nothing is added to any other question", () => {
+    expect(view(interview, started()).hint).toBe(view(smallInterview, started()).hint);
+  });
+});
+
+describe("a topic that closes", () => {
+  test("is followed by its charts, before the next one opens", () => {
+    const [, effects] = update(interview, after("hill"), { type: "line", text: "4 m" });
+    const said = effects.flatMap((effect) => (effect.type === "say" ? [effect.said] : []));
+    const kinds = said.map(({ kind }) => kind);
+    expect(kinds.indexOf("chart")).toBe(kinds.indexOf("topicClosed") + 1);
+    expect(kinds.indexOf("topicOpened")).toBe(kinds.indexOf("chart") + 1);
+    expect(said.find(({ kind }) => kind === "chart")).toMatchObject({ chart: { title: "Chart of place" } });
+  });
+});
