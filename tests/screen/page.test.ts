@@ -52,7 +52,7 @@ describe("what was said, as set on the page", () => {
       saidRows({ columns, rows: 24, isAscii: false }, { kind: "chart", chart }).map(textOf);
     expect(set(60).filter((row) => row.endsWith("████▄▄"))).toHaveLength(1);
     expect(set(60).at(-1)).toContain("It falls to 20 %.");
-    expect(set(40).join(" ")).not.toContain("████");
+    expect(set(36).join(" ")).not.toContain("████");
     const ascii = saidRows({ columns: 60, rows: 24, isAscii: true }, { kind: "chart", chart }).map(textOf);
     for (const row of ascii) expect(row).toMatch(/^[\x20-\x7e]*$/);
     expect(ascii.join(" ")).toContain("####==");
