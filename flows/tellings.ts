@@ -130,15 +130,18 @@ export const tellings: readonly Telling<Design>[] = [
     figure: (design) => {
       const radio = design.link?.radio;
       return radio
-        ? `${radio.carriesPicture} ${Math.round(radio.fadeMarginDb)} ${Math.round(radio.availableMbps)}`
+        ? `${radio.carriesPicture} ${Math.round(radio.fadeMarginDb)} ${Math.round(radio.availableMbps)} ${design.link?.clearance?.cheapest?.raises}`
         : null;
     },
     say: (design) => {
       const link = there(design.link);
       const radio = there(link.radio);
+      const clearance = there(link.clearance);
+      const room =
+        clearance.clearingNearHeightM === null ? "" : `, but ${clearance.governing} stands too near the line`;
       return radio.carriesPicture
-        ? `The radio link carries ${n(radio.availableMbps)} Mbit/s with ${n(radio.fadeMarginDb)} dB to spare; the picture needs ${n(link.needMbps)}.`
-        : `The radio link does not carry the picture yet: ${n(radio.availableMbps)} Mbit/s, and ${n(link.needMbps)} are needed.`;
+        ? `A ${radio.radioClass} link with antennas of ${n(radio.antennaGainDbi)} dBi carries ${n(radio.availableMbps)} Mbit/s with ${n(radio.fadeMarginDb)} dB to spare; the picture needs ${n(link.needMbps)}${room}.`
+        : `The radio link does not carry the picture yet: ${n(radio.availableMbps)} Mbit/s, and ${n(link.needMbps)} are needed${room}.`;
     },
     short: (design) => {
       const radio = there(there(design.link).radio);

@@ -1,17 +1,17 @@
-/** What is drawn when a topic closes: the charge of the battery through the darkest spell. */
+/** What is drawn when a topic closes: the charge of the battery through the darkest spell, the radio path. */
 import { MONTH_NAMES } from "../core/units/index.ts";
 import type { DarkSpell, Design, Reliability } from "../design/index.ts";
+import type { Chart } from "./chart.ts";
 import type { Block } from "./document.ts";
+import { linkChart } from "./link-chart.ts";
 
-export interface Chart {
-  readonly title: string;
-  readonly words: string;
-  readonly lines: readonly string[];
-}
+export type { Chart } from "./chart.ts";
 
 /** @returns charts of 46 columns at most, none where there is nothing to draw */
 export function chartsOf(topicId: string, design: Design): readonly Chart[] {
-  return topicId === "power" && design.reliability !== null ? [chargeChart(design.reliability)] : [];
+  if (topicId === "power" && design.reliability !== null) return [chargeChart(design.reliability)];
+  const path = topicId === "link" ? linkChart(design.link) : null;
+  return path === null ? [] : [path];
 }
 
 const rows = 8;

@@ -1,6 +1,7 @@
 import { type Design, type List, type ListId, listsOf } from "../design/index.ts";
 import type { Block, Document } from "./document.ts";
 import { figureBlock } from "./facts.ts";
+import { linkBlocks } from "./link-blocks.ts";
 import { postLines, postSvg } from "./post-drawing.ts";
 import { monthBlocks, noteBlocks, partsBlocks, reliabilityBlocks, wiringBlocks } from "./tables.ts";
 
@@ -86,6 +87,7 @@ export function designDocument(
     },
     ...monthBlocks(design),
     ...reliabilityBlocks(design),
+    ...linkBlocks(design),
     ...list("permissions"),
     ...partsBlocks(design),
     ...list("tools"),
