@@ -66,7 +66,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
     const onMast = mounting.panelMount === "mast";
     parts.push({
       id: "panelMount",
-      name: onMast ? "Panel bracket for a pole" : "Ground frame for the panels",
+      name: onMast ? "Panel bracket for a pole" : "Ground frame for the panels, with its anchors",
       quantity: 1,
       unit: "",
       specification: [
@@ -74,7 +74,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
         mounting.tiltDeg === null ? "tilt to be set" : `tilt ${fixed(mounting.tiltDeg, 0)}°`,
         `bears ${fixed(mounting.panelForceN, 0)} N of wind (0.6 of the design gust)`,
       ],
-      price: onMast ? prices.PANEL_BRACKET : times(prices.GROUND_FRAME_PER_M2, array.areaM2),
+      price: prices.panelMount({ areaM2: array.areaM2, isOnMast: onMast }),
       figures: ["mounting.panelForceN", "mounting.tiltDeg", "array.panels", "array.panelW"],
     });
   }

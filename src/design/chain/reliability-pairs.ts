@@ -4,6 +4,7 @@ import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Climate, Loads } from "../design.ts";
 import { MPPT_EFFICIENCY_FRAC } from "../practice/array.ts";
 import { END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
+import { LARGEST_ARRAY_ON_MAST_M2 } from "../practice/mounting.ts";
 import * as prices from "../practice/prices.ts";
 import {
   type Effort,
@@ -121,7 +122,7 @@ export function isWellCharged(array: ArrayCandidate, bank: BankCandidate, batter
   return (battery.bridgesDarkMonths || array.chargeA >= minA) && array.chargeA <= maxA;
 }
 
-/** Low and high price of panels, what carries them, and blocks. */
+/** Low and high price of panels, what carries them (a frame with anchors where the mast cannot), and blocks. */
 export function pairCost(
   brief: Brief,
   pair: { readonly array: ArrayCandidate; readonly bank: BankCandidate; readonly battery: Battery },
@@ -130,11 +131,12 @@ export function pairCost(
   const { unitsPerUsd } = prices.priceCurrency(brief.currency);
   const perAh = prices.BLOCK_PER_AH[battery.chemistry];
   const blockRatio = (battery.blockV / BLOCK_V[battery.chemistry]) * bank.blocks * bank.blockAh;
+  const mount = prices.panelMount({
+    areaM2: array.areaM2,
+    isOnMast: array.areaM2 <= LARGEST_ARRAY_ON_MAST_M2,
+  });
   const cost = (end: 0 | 1) =>
-    unitsPerUsd *
-    (array.installedW * prices.PANEL_PER_W[end] +
-      array.areaM2 * prices.GROUND_FRAME_PER_M2[end] +
-      blockRatio * perAh[end]);
+    unitsPerUsd * (array.installedW * prices.PANEL_PER_W[end] + mount[end] + blockRatio * perAh[end]);
   return { lowCost: cost(0), highCost: cost(1) };
 }
 

@@ -22,8 +22,16 @@ export const BOX: Band = [80, 250];
 /** A mast of 4 m; longer ones in proportion. */
 export const MAST_PER_M: Band = [10, 35];
 export const CONCRETE_PER_BAG: Band = [5, 9];
-export const PANEL_BRACKET: Band = [40, 120];
-export const GROUND_FRAME_PER_M2: Band = [40, 90];
+const PANEL_BRACKET: Band = [40, 120];
+const GROUND_FRAME_PER_M2: Band = [40, 90];
+/** Ground screws or concrete for a frame, and somebody who says how strong they must be. */
+const GROUND_ANCHORS: Band = [150, 500];
+/** What carries the panels: a bracket on the mast, or a frame with its anchors. */
+export function panelMount(array: { readonly areaM2: number; readonly isOnMast: boolean }): Band {
+  if (array.isOnMast) return PANEL_BRACKET;
+  const of = (end: 0 | 1) => array.areaM2 * GROUND_FRAME_PER_M2[end] + GROUND_ANCHORS[end];
+  return [of(0), of(1)];
+}
 export const POLE_CLAMPS: Band = [15, 45];
 /** By cross-section of one conductor. */
 export function wirePerM(areaMm2: number): Band {
