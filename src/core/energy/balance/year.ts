@@ -24,7 +24,7 @@ import {
   type Tally,
   WORST_RESIDUAL,
 } from "./state.ts";
-import { bookDark, type StepOfWeather, switchedStep } from "./switched-step.ts";
+import { bookDark, switchedStep } from "./switched-step.ts";
 import type { YearOfLoads } from "./watts.ts";
 
 /** Days before each month of a year of 365. */
@@ -75,7 +75,6 @@ export function runYear(
   const leastTurnoverWh = 1e-6 * storeWh;
   const { totals, hoursByCharge } = tally;
 
-  const weather: StepOfWeather = { busW: 0, capacityWh: 0, isChargeable: false, hour: 0, slot: 0 };
   let on = state[ON_COUNT]!;
   let phase = state[PHASE]!;
   let onW = firstW[on]!;
@@ -160,11 +159,7 @@ export function runYear(
         if (on < tierCount) bookDark(tally, watts, hour, slot, on, stepH);
       } else {
         const returns = state[RETURNS]!;
-        weather.busW = busW;
-        weather.capacityWh = capacityWh;
-        weather.isChargeable = isChargeable;
-        weather.hour = hour;
-        weather.slot = slot;
+        const weather = { busW, capacityWh, isChargeable, hour, slot };
         missing = switchedStep(plant, state, tally, loads, weather, missing);
         busWh = state[BUS_WH]!;
         fedWh = state[FED_WH]!;
