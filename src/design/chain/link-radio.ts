@@ -60,8 +60,11 @@ interface Need {
   readonly otherPosts: number;
 }
 
-/** The smallest antenna and narrowest channel that carry the picture both ways; else what comes nearest. */
-export function radioTry(need: Need): RadioTry {
+/**
+ * The smallest antenna and narrowest channel that carry the picture both ways; else what comes nearest. null where the rule
+ * asks for more gain than the wide antenna of a shared end has.
+ */
+export function radioTry(need: Need): RadioTry | null {
   const { radio, specification } = need.plan;
   const gains = radio.gainsDbi.filter((gainDbi) => gainDbi >= specification.leastGainDbi);
   const tries = gains.flatMap((gainDbi) =>
@@ -69,11 +72,14 @@ export function radioTry(need: Need): RadioTry {
   );
   return (
     tries.find((one) => one.carriesPicture) ??
-    tries.reduce((best, one) =>
-      one.availableMbps > best.availableMbps ||
-      (one.availableMbps === best.availableMbps && one.budget.weaker.marginDb > best.budget.weaker.marginDb)
-        ? one
-        : best,
+    tries.reduce<RadioTry | null>(
+      (best, one) =>
+        best === null ||
+        one.availableMbps > best.availableMbps ||
+        (one.availableMbps === best.availableMbps && one.budget.weaker.marginDb > best.budget.weaker.marginDb)
+          ? one
+          : best,
+      null,
     )
   );
 }

@@ -89,19 +89,22 @@ function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink
     streamMbps: view.totalMbps,
   });
   const choices = carrierChoices(need);
-  const plan = planFrom(choices);
-  const heights = heightsAt(plan.specification.centreMHz);
-  const path = surveyedPath(way, heights);
-  const loss = pathLoss(path);
   const wantedDb = wantedFadeMarginDb(brief.autonomy);
-  const tried = radioTry({
-    plan,
-    loss,
-    distanceM: way.distanceM,
-    wantedDb,
-    streamMbps: view.totalMbps,
-    otherPosts: brief.link.otherPosts.value,
-  });
+  const triedWith = (plan: RadioPlan) => {
+    const heights = heightsAt(plan.specification.centreMHz);
+    const path = surveyedPath(way, heights);
+    const loss = pathLoss(path);
+    const tried = radioTry({
+      plan,
+      loss,
+      distanceM: way.distanceM,
+      wantedDb,
+      streamMbps: view.totalMbps,
+      otherPosts: brief.link.otherPosts.value,
+    });
+    return tried && { plan, heights, path, loss, tried };
+  };
+  const { plan, heights, path, loss, tried } = firstThatCarries(plansFrom(choices), triedWith);
   const latitudeDeg = brief.place.site.value?.latitudeDeg ?? 0;
   return {
     path: pathOf(way, path),
@@ -137,10 +140,22 @@ function needOf(
   };
 }
 
-/** The best class of radio that the country has a band for: core puts what suits first. */
-function planFrom(choices: readonly CarrierChoice[]): RadioPlan {
-  const plans = choices.flatMap(({ radio }) => (radio ? (planOf(radio) ?? []) : []));
-  return plans[0]!;
+/** The classes of radio that the country has a band for: core puts what suits first. */
+const plansFrom = (choices: readonly CarrierChoice[]): readonly RadioPlan[] =>
+  choices.flatMap(({ radio }) => (radio ? (planOf(radio) ?? []) : []));
+
+/** Core tries both ends alike; where several posts share the other end, its antenna is another, and the next class may do. */
+function firstThatCarries<T extends { readonly tried: RadioTry }>(
+  plans: readonly RadioPlan[],
+  triedWith: (plan: RadioPlan) => T | null,
+): T {
+  let first: T | null = null;
+  for (const plan of plans) {
+    const one = triedWith(plan);
+    if (one?.tried.carriesPicture) return one;
+    first ??= one;
+  }
+  return first!;
 }
 
 function pathOf(way: Way, surveyed: RadioNeed["path"]): LinkPath {

@@ -31,8 +31,12 @@ export const linkBlocked: Rule = ({ link }) => {
     radio.nearHeightM >= HIGHEST_RADIO_M
       ? ` (${HIGHEST_RADIO_M} m is the most a mast raised by hand should carry)`
       : "";
+  const today =
+    betweenTodayDb < 0.5
+      ? "They take nothing today,"
+      : `In leaf they take ${fixed(betweenTodayDb, 0)} dB today, bare ${fixed(betweenBareDb, 0)},`;
   const takes = isTrees
-    ? `In leaf they take ${fixed(betweenTodayDb, 0)} dB today, bare ${fixed(betweenBareDb, 0)}, grown ${fixed(betweenGrownDb, 0)}, and wet leaves more: leaves and growth make trees worse each year.`
+    ? `${today} grown ${fixed(betweenGrownDb, 0)} dB, and wet leaves more: leaves and growth make trees worse each year.`
     : `It takes ${fixed(betweenGrownDb, 0)} dB of the signal.`;
   return {
     id: isTrees ? "link.trees" : "link.blocked",

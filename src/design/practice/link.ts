@@ -8,12 +8,12 @@ export const FEED_LOSS_DB = 0.5;
 
 /**
  * Antenna at an end that several posts share, wide enough for all of them.
- * @source from memory of usual data sheets: sectors of 90 degrees
+ * @source from memory of usual data sheets: sectors of 90 degrees with a flat beam
  */
 export const SHARED_END_GAIN_DBI: Readonly<Record<RadioClassId, number>> = {
-  "5 GHz": 16,
+  "5 GHz": 19,
   "60 GHz": 17,
-  "2.4 GHz": 14,
+  "2.4 GHz": 15,
 };
 /** Nobody said where the other posts stand: like ones at the same distance, spread evenly over such a sector. */
 export const SHARED_END_WIDTH_DEG = 90;
