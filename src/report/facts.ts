@@ -33,7 +33,13 @@ function energyRows({ sun, loads, battery, array, reliability }: Design): readon
   if (sun !== null)
     rows.push([
       "Panels stand",
-      `${whole(sun.tiltDeg)}° from flat, facing true ${sun.facing} (azimuth ${whole(sun.azimuthDeg)}°). ${latitudeRule(sun)}${secondTilt(sun)}`,
+      [
+        `${whole(sun.tiltDeg)}° from flat, facing true ${sun.facing} (azimuth ${whole(sun.azimuthDeg)}°).`,
+        latitudeRule(sun),
+        secondTilt(sun),
+      ]
+        .filter((text) => text !== "")
+        .join(" "),
     ]);
   if (array !== null)
     rows.push(
@@ -68,7 +74,7 @@ function energyRows({ sun, loads, battery, array, reliability }: Design): readon
 function latitudeRule(sun: Sun): string {
   return sun.latitudeLossFrac < 0.005
     ? ""
-    : `The rule of taking the latitude (${whole(sun.latitudeTiltDeg)}°) would lose ${rough(100 * sun.latitudeLossFrac)} % in the worst month. `;
+    : `The rule of taking the latitude (${whole(sun.latitudeTiltDeg)}°) would lose ${rough(100 * sun.latitudeLossFrac)} % in the worst month.`;
 }
 
 function secondTilt(sun: Sun): string {
