@@ -33,8 +33,8 @@ function chargeChart({ yearly, years }: Reliability): Chart {
     title: "Charge through the darkest spell",
     words: `In the darkest spell of ${years} years, from ${MONTH_NAMES[darkSpell.month]!}, the charge falls from ${percent(days[0]!)} to ${percent(lowest)} on day ${day}${
       isOff
-        ? `, where the loads go off (at about ${percent(darkSpell.offBelowSocFrac)} in the cold)`
-        : `; the loads would go off at about ${percent(darkSpell.offBelowSocFrac)} in the cold`
+        ? `, where the loads go off (at about ${percent(darkSpell.offBelowSocFrac)})`
+        : `; the loads would go off at about ${percent(darkSpell.offBelowSocFrac)}`
     }.`,
     lines: chargeLines(darkSpell),
   };

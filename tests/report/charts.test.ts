@@ -18,7 +18,7 @@ describe("the charge through the darkest spell", () => {
   });
   test("in words: from what, to what, on which day, and what then", () => {
     expect(chart!.words).toBe(
-      "In the darkest spell of 30 years, from December, the charge falls from 96 % to 20 % on day 20, where the loads go off (at about 20 % in the cold).",
+      "In the darkest spell of 30 years, from December, the charge falls from 96 % to 20 % on day 20, where the loads go off (at about 20 %).",
     );
   });
   test("in signs: no line wider than 46 columns, the first day full to the top, the twentieth to a fifth", () => {
