@@ -10,9 +10,12 @@
 import { bench, describe } from "vitest";
 import {
   BANK_TRAITS,
+  type Balance,
   capacityFrac,
   chargeSettings,
   equalReliabilityPairs,
+  FREEZING_MARGIN_K,
+  frostSafeDodFrac,
   simulateBalance,
 } from "../../src/core/energy/index.ts";
 import { typicalPlant } from "../core/energy/balance/weather.ts";
@@ -38,8 +41,9 @@ const selfLoss = tableOf((tempC) => (traits.selfDischargePerMonthFrac / 730) * 2
 const { chargeMinTempC, chargeMaxTempC } = chargeSettings({ chemistry: "lead-agm", nominalV: 24, tempC: 25 });
 const chargeable = tableOf((tempC) => (tempC >= chargeMinTempC && tempC <= chargeMaxTempC ? 1 : 0));
 const ageing = tableOf((tempC) => Math.max(0, 2 ** ((tempC - 25) / 10) - 1));
-// of the right size, not of the right values: no hour of this post is cold enough for any to matter
-const frozenBelow = new Float64Array(rows).fill(-1);
+const frozenBelow = tableOf((tempC) =>
+  tempC > 0 ? -1 : 1 - frostSafeDodFrac(Math.max(-60, tempC + FREEZING_MARGIN_K)),
+);
 const monthOfDay = Float64Array.from(
   [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31].flatMap((days, month) => Array<number>(days).fill(month)),
 );
@@ -78,6 +82,18 @@ function bareYear(
   const taper = Math.exp(-0.5);
   const refilled = 0.05 * store;
   const least = 1e-6 * store;
+  const [, linkW, cameraW] = tierW as [Float64Array, Float64Array, Float64Array];
+  const link = MONTHS;
+  const camera = 2 * MONTHS;
+  const linkUnmet = UNMET + link;
+  const cameraUnmet = UNMET + camera;
+  const temp = tempC.subarray(year * 8760, year * 8760 + 8760);
+  const ratio = sun.subarray(year * 8760, year * 8760 + 8760);
+  const capacityByRow = capacity;
+  const lossByRow = selfLoss;
+  const chargeableByRow = chargeable;
+  const ageingByRow = ageing;
+  const frozenBelowByRow = frozenBelow;
   let missing = state[MISSING]!;
   let on = state[ON]!;
   let load = fedFirstW[on]!;
@@ -102,42 +118,56 @@ function bareYear(
     let high = 0;
     let sum = 0;
     for (const end = hour + 24; hour < end; hour++) {
-      const row = ((tempC[year * 8760 + hour]! + 60) * 10 + 0.5) | 0;
-      const full = store * capacity[row]!;
+      const row = ((temp[hour]! + 60) * 10 + 0.5) | 0;
+      const full = store * capacityByRow[row]!;
       const before = missing;
-      const lost = (store - missing) * selfLoss[row]!;
+      const lost = (store - missing) * lossByRow[row]!;
       missing += lost;
-      const arrayW = sun[year * 8760 + hour]! * ratedW;
+      const arrayW = ratio[hour]! * ratedW;
       const busW = Math.min(arrayW * 0.96, 480);
       let fed = load[hour]!;
       let bus = busW;
       let stored = 0;
       let drawn = 0;
       const net = busW - fed;
-      let after = missing - net * perDischarge;
-      if (net >= 0) {
-        after = missing;
-        if (chargeable[row] === 1) {
+      let after = missing;
+      if (net < 0) {
+        after = missing - net * perDischarge;
+        drawn = after - missing;
+      } else {
+        if (chargeableByRow[row] === 1) {
           const into = Math.min(net * 0.89, mostRate);
           const bend = 2 * into;
           if (missing <= bend) after = missing * taper;
           else if (missing - into >= bend) after = missing - into;
           else after = bend * Math.exp(((missing - bend) / into - 1) / 2);
         }
+        stored = missing - after;
+        bus = fed + stored * perCharge;
       }
       if (missing < shedAt * full && after <= shedAt * full && after > backAt * full) {
-        if (after < missing) stored = missing - after;
-        else drawn = after - missing;
         missing = after;
-        if (net >= 0) bus = fed + stored * perCharge;
-        for (let k = on; k < 3; k++) {
-          const watts = tierW[k]![hour]!;
-          tally[k * MONTHS + slot]! += 1;
-          tally[UNMET + k * MONTHS + slot]! += watts;
+        if (on < 3) {
+          tally[camera + slot]! += 1;
+          tally[cameraUnmet + slot]! += cameraW[hour]!;
+          if (on < 2) {
+            tally[link + slot]! += 1;
+            tally[linkUnmet + slot]! += linkW[hour]!;
+          }
         }
       } else {
         const returns = state[RETURNS]!;
-        missing = bareSwitching(state, tally, slot, hour, missing, busW, full, chargeable[row]!, mostRate);
+        missing = bareSwitching(
+          state,
+          tally,
+          slot,
+          hour,
+          missing,
+          busW,
+          full,
+          chargeableByRow[row]!,
+          mostRate,
+        );
         bus = state[BUS]!;
         fed = state[FED]!;
         stored = state[STORED]!;
@@ -174,8 +204,8 @@ function bareYear(
       if (charge < low) low = charge;
       if (charge > high) high = charge;
       tally[scale + ((charge * 500 + 0.5) | 0)]! += 1;
-      if (charge < frozenBelow[row]!) frozen += 1;
-      aged += ageing[row]!;
+      if (charge < frozenBelowByRow[row]!) frozen += 1;
+      aged += ageingByRow[row]!;
     }
     const place = BY_DAY + (year * 365 + day) * 3;
     tally[place] = low;
@@ -270,28 +300,46 @@ function bareSwitching(
   return missing;
 }
 
-function bareRun(ratedW: number, ratedAh: number): number {
+function bareRun(ratedW: number, ratedAh: number): { state: Float64Array; tally: Float64Array } {
   const state = new Float64Array(20);
   state[ON] = 3;
   bareYear(state, new Float64Array(BY_DAY + 365 * 3), ratedW, ratedAh, 0);
+  state.fill(0, AVAILABLE);
   const tally = new Float64Array(BY_DAY + YEARS * 365 * 3);
   for (let year = 0; year < YEARS; year++) bareYear(state, tally, ratedW, ratedAh, year);
-  return tally.subarray(MONTHS, 2 * MONTHS).reduce((total, hours) => total + hours) / YEARS;
+  return { state, tally };
 }
 
-const candidate = (ratedW: number, ratedAh: number): number =>
+const candidate = (ratedW: number, ratedAh: number): Balance =>
   simulateBalance({
     ...post,
     pv: { kind: "mppt", outputRatio: sun, ratedW },
     bank: { ...post.bank, ratedAh },
-  }).tiers[0]!.darkHoursPerYear;
+  });
 
-// two answers far apart would not be the same arithmetic
+// answers that differ would not be the same arithmetic
 for (const ratedAh of [100, 120, 150]) {
-  const bare = bareRun(260, ratedAh);
+  const { state, tally } = bareRun(260, ratedAh);
   const ours = candidate(260, ratedAh);
-  if (!(bare > 1) || Math.abs(bare / ours - 1) > 1e-9) {
-    throw new Error(`bare loop ${bare} h, balance ${ours} h`);
+  const perYear = (from: number): number =>
+    tally.subarray(from, from + MONTHS).reduce((total, each) => total + each, 0) / YEARS;
+  const pairs: readonly (readonly [string, number, number])[] = [
+    ["link dark", perYear(MONTHS), ours.tiers[0]!.darkHoursPerYear],
+    ["camera dark", perYear(2 * MONTHS), ours.tiers[1]!.darkHoursPerYear],
+    ["camera unmet", perYear(UNMET + 2 * MONTHS), ours.tiers[1]!.unmetWhPerYear],
+    ["sun", state[AVAILABLE]!, ours.energy.pvAvailableWh],
+    ["sun used", state[BUS_SUM]! / 0.96, ours.energy.pvUsedWh],
+    ["into the bank", state[STORED_SUM]! / 0.89, ours.energy.chargedWh],
+    ["out of it", state[DRAWN_SUM]! * 0.95, ours.energy.dischargedWh],
+    ["lost by itself", state[SELF_SUM]!, ours.energy.selfDischargeWh],
+    ["ice", state[FROZEN]! / YEARS, ours.freezingHoursPerYear],
+    ["ageing", 25 + 10 * Math.log2(1 + state[AGED]! / (YEARS * 8760)), ours.ageingTempC],
+    ["recovery", state[SPELL_SUM_H]! / state[SPELLS]!, ours.recovery!.meanHours],
+  ];
+  for (const [name, bare, balance] of pairs) {
+    if (!(Math.abs(bare - balance) <= 1e-9 * Math.max(1, balance))) {
+      throw new Error(`${name}: bare loop ${bare}, balance ${balance}`);
+    }
   }
 }
 
@@ -314,7 +362,7 @@ describe("a curve of twenty pairs", () => {
       panelCounts,
       mostStrings: 40,
       targetDarkHours: 20,
-      darkHoursOf: ({ panels, strings }) => candidate(60 * panels, 25 * strings),
+      darkHoursOf: ({ panels, strings }) => candidate(60 * panels, 25 * strings).tiers[0]!.darkHoursPerYear,
     });
   });
 });

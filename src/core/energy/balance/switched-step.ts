@@ -7,15 +7,15 @@ import type { YearOfLoads } from "./watts.ts";
 const MOST_SWITCHINGS = 60;
 
 /** What holds throughout one step. */
-export interface StepOfWeather {
-  busW: number;
+interface StepOfWeather {
+  readonly busW: number;
   /** What can be drawn from a full bank, in terms of its store. */
-  capacityWh: number;
-  isChargeable: boolean;
+  readonly capacityWh: number;
+  readonly isChargeable: boolean;
   /** Place in the loads. */
-  hour: number;
+  readonly hour: number;
   /** Month in the tally: year x 12 + month. */
-  slot: number;
+  readonly slot: number;
 }
 
 /**
@@ -33,7 +33,7 @@ export function switchedStep(
   state: Float64Array,
   tally: Tally,
   { watts, firstW }: YearOfLoads,
-  { busW, capacityWh, isChargeable, hour, slot }: Readonly<StepOfWeather>,
+  { busW, capacityWh, isChargeable, hour, slot }: StepOfWeather,
   missingWh: number,
 ): number {
   const { tierCount, shedDepth, returnDepth, chargeEfficiencyFrac, dischargeEfficiencyFrac } = plant;
