@@ -138,7 +138,9 @@ export const tellings: readonly Telling<Design>[] = [
       const radio = there(link.radio);
       const clearance = there(link.clearance);
       const room =
-        clearance.clearingNearHeightM === null ? "" : `, but ${clearance.governing} stands too near the line`;
+        clearance.clearingNearHeightM === null
+          ? ""
+          : `; there is too little room over ${clearance.governing}`;
       return radio.carriesPicture
         ? `A ${radio.radioClass} link with antennas of ${n(radio.antennaGainDbi)} dBi carries ${n(radio.availableMbps)} Mbit/s with ${n(radio.fadeMarginDb)} dB to spare; the picture needs ${n(link.needMbps)}${room}.`
         : `The radio link does not carry the picture yet: ${n(radio.availableMbps)} Mbit/s, and ${n(link.needMbps)} are needed${room}.`;

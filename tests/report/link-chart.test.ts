@@ -37,7 +37,7 @@ describe("the chart", () => {
     expect(lines.findIndex((row) => row.includes("▒"))).toBeLessThan(line);
     // both antennas at 6 m, the barn 10 m high
     expect(words).toMatch(
-      /passes 4 m below the top of barn 400 m from the post; 2 m of room are wanted there/,
+      /passes 4 m below the top of the barn 400 m from the post; 2 m of room are wanted there/,
     );
   });
   it("shows the swell of a long plain, and nothing in between", () => {

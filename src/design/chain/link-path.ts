@@ -134,8 +134,8 @@ export function surveyedPath(
 export const groundAtEnd = ({ profile }: Way, end: "near" | "far"): number =>
   profile.at(end === "near" ? 0 : -1)!.groundM;
 
-/** An obstacle or a stretch of ground by its place: "trees 400 m from the post". */
+/** An obstacle or a stretch of ground by its place: "the trees 400 m from the post". */
 export function obstacleCalled(way: Way, obstacle: Obstacle, index: number): string {
   const noun = way.named[index]?.noun ?? "ground";
-  return `${noun === "ground" ? "the ground" : noun} ${fixed(obstacle.distanceFromNearM, 0)} m from the post`;
+  return `the ${noun} ${fixed(obstacle.distanceFromNearM, 0)} m from the post`;
 }

@@ -6,6 +6,9 @@ import type { Rule } from "./rule.ts";
 /** Up to a tenth: a height that is built must not fall short. */
 const up = (heightM: number): string => fixed(Math.ceil(heightM * 10 - 1e-9) / 10, 1);
 
+/** Room that lacks without taking more than this is a caution: heights are not known better. @source judgement */
+const SLIGHT_DB = 1;
+
 /** What to raise, the cheaper way first. */
 function raising({ cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance): string {
   const far = `the far end to ${up(clearingFarHeightM ?? 0)} m`;
@@ -26,6 +29,7 @@ export const linkBlocked: Rule = ({ link }) => {
   const { clearanceM, governing, governingKind } = clearance;
   const { betweenGrownDb, betweenTodayDb, betweenBareDb } = link.loss;
   const isTrees = governingKind === "trees";
+  const isSlight = clearanceM >= 0 && betweenGrownDb < SLIGHT_DB;
   const gap = fixed(Math.abs(clearanceM), 1);
   const asMast =
     radio.nearHeightM >= HIGHEST_RADIO_M
@@ -37,10 +41,12 @@ export const linkBlocked: Rule = ({ link }) => {
       : `In leaf they take ${fixed(betweenTodayDb, 0)} dB today, bare ${fixed(betweenBareDb, 0)},`;
   const takes = isTrees
     ? `${today} grown ${fixed(betweenGrownDb, 0)} dB, and wet leaves more: leaves and growth make trees worse each year.`
-    : `It takes ${fixed(betweenGrownDb, 0)} dB of the signal.`;
+    : isSlight
+      ? "It takes next to nothing of the signal, but only if every height is right."
+      : `It takes ${fixed(betweenGrownDb, 0)} dB of the signal.`;
   return {
     id: isTrees ? "link.trees" : "link.blocked",
-    severity: "stop",
+    severity: isSlight ? "caution" : "stop",
     says: `With the post's radio at ${fixed(radio.nearHeightM, 1)} m${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} m above` : `runs ${gap} m below the top of`} ${governing}${isTrees ? `, ${TREE_GROWTH_M} m of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${takes}`,
     change: `${raising(clearance)}${isTrees ? ", cut the trees" : ""}, or move the post to where the line is free.`,
     numbers: {

@@ -65,7 +65,7 @@ export interface LinkClearance {
   readonly clearanceM: number;
   /** The same as a share of the first Fresnel radius there. */
   readonly clearanceFrac: number;
-  /** What is nearest to the line in Fresnel radii, in words: "trees 400 m from the post". */
+  /** What is nearest to the line in Fresnel radii, in words: "the trees 400 m from the post". */
   readonly governing: string;
   readonly governingKind: Obstacle["kind"];
   readonly byRule: readonly ClearanceByRule[];

@@ -125,7 +125,7 @@ describe("what stands in the way", () => {
     expect(post!.nearHeightM).toBe(6);
     near(clearance!.clearingFarHeightM!, 18.1, { within: 0.03 });
     near(clearance!.clearanceM, 6 - 10 - 0.0094, { within: 0.001 });
-    expect(clearance!.governing).toBe("barn 400 m from the post");
+    expect(clearance!.governing).toBe("the barn 400 m from the post");
     // a metre at the post costs twice as much and lifts the line in the middle as far: the other end alone
     expect(clearance!.cheapest).toMatchObject({ nearHeightM: 6, raises: "far" });
     // 4.009 m over the line: v = 4.009 sqrt(2 x 800 / (0.05765 x 400 x 400)) = 1.670, J(v) of ITU-R P.526 (31) = 17.6 dB
@@ -165,7 +165,7 @@ describe("what stands in the way", () => {
       ["barn", 300],
       ["trees", 450],
     ]);
-    expect(clearance!.governing).toBe("trees 450 m from the post");
+    expect(clearance!.governing).toBe("the trees 450 m from the post");
   });
 });
 

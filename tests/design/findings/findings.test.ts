@@ -411,7 +411,15 @@ const cases: readonly Case[] = [
     fires: link(barn),
     // half way the line is the mean of both ends: 2 x (10 + 0.6 x 3.40 m at 5200 MHz + bulge 0.01) - 6 = 18.1 m
     gone: link({ ...barn, farHeightM: given(18.2) }),
-    says: /below the top of barn 400 m from the post/,
+    says: /below the top of the barn 400 m from the post/,
+  },
+  {
+    id: "link.blocked",
+    severity: "caution",
+    // half way over 7 km: 0.6 x 10 m of room and a bulge of 0.7 m are wanted over level ground
+    fires: link({ distanceM: given(7000), farHeightM: given(7) }),
+    gone: link({ distanceM: given(7000), farHeightM: given(9) }),
+    says: /next to nothing of the signal/,
   },
   {
     id: "link.growth",
