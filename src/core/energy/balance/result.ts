@@ -132,9 +132,10 @@ export function balanceOf(
   }
   const monthLow = Array.from({ length: 12 }, (_, month) => {
     let lowest = 1;
+    const firstDay = DAYS_BEFORE_MONTH[month]!;
+    const dayAfter = DAYS_BEFORE_MONTH[month + 1]!;
     for (let january = 0; january < dailyLowFrac.length; january += 365) {
-      const end = january + DAYS_BEFORE_MONTH[month + 1]!;
-      for (let day = january + DAYS_BEFORE_MONTH[month]!; day < end; day++) {
+      for (let day = january + firstDay; day < january + dayAfter; day++) {
         lowest = Math.min(lowest, dailyLowFrac[day]!);
       }
     }
@@ -227,16 +228,17 @@ function energyTotals(plant: Prepared, tally: Tally, storedWh: number): EnergyTo
 }
 
 function medianCharge(hoursByCharge: Float64Array, month: number): number {
-  const from = month * (CHARGE_STEPS + 1);
+  const steps = CHARGE_STEPS;
+  const from = month * (steps + 1);
   let total = 0;
-  for (let step = 0; step <= CHARGE_STEPS; step++) total += hoursByCharge[from + step]!;
+  for (let step = 0; step <= steps; step++) total += hoursByCharge[from + step]!;
   let step = 0;
   let passed = hoursByCharge[from]!;
   while (passed < total / 2) {
     step += 1;
     passed += hoursByCharge[from + step]!;
   }
-  return step / CHARGE_STEPS;
+  return step / steps;
 }
 
 function darkestSpell({ dailyLowFrac, dailyMeanFrac }: Tally): DarkestSpell {

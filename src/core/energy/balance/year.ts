@@ -71,6 +71,7 @@ export function runYear(
   const rowsPerK = ROWS_PER_K;
   const rowCount = LAST_ROW + 1;
   const chargeSteps = CHARGE_STEPS;
+  const book = bookDark;
   // below this the rounding of the store itself shows
   const leastTurnoverWh = 1e-6 * storeWh;
   const { totals, hoursByCharge } = tally;
@@ -156,7 +157,7 @@ export function runYear(
       // nothing is switched in most hours; the rest are followed in full
       if (missing < shedWh && after <= shedWh && after > returnWh) {
         missing = after;
-        if (on < tierCount) bookDark(tally, watts, hour, slot, on, stepH);
+        if (on < tierCount) book(tally, watts, hour, slot, on, stepH);
       } else {
         const returns = state[RETURNS]!;
         const weather = { busW, capacityWh, isChargeable, hour, slot };
