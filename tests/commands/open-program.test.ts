@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openProgram } from "../../src/commands/open-program.ts";
-import type { BriefFile, FileAnswer } from "../../src/store/index.ts";
+import { type BriefFile, type FileAnswer, readBriefText } from "../../src/store/index.ts";
 
 const program = openProgram();
 const fileWith = (
@@ -43,6 +43,55 @@ describe("a brief from a file", () => {
     expect(back.missing.map(({ id }) => id)).not.toContain("hours.clock");
     const typedOnly = program.open(fileWith({ ...byHand, "hours.when": "Always, day and night" }));
     expect(typedOnly.untouched).toEqual({ "hours.clock": "6:30 to 18:00" });
+  });
+
+  test("of the time when one thing in between had three questions is read in words", () => {
+    const metres = (value: number) => ({
+      typed: `${value} m`,
+      value: { kind: "quantity" as const, low: value, best: value, high: value, unit: "m" },
+      origin: "estimate" as const,
+    });
+    const old = {
+      ...byHand,
+      "link.carrier": "radio",
+      "link.distance": metres(450),
+      "link.sight": "trees",
+      "link.obstacleTop": metres(6),
+      "link.obstacleDepth": metres(10),
+    };
+    const opened = program.open(fileWith(old, { topicVersions: { ...program.topicVersions, link: 1 } }));
+    expect(opened.refused).toEqual([]);
+    expect(opened.untouched).toEqual({});
+    expect(opened.state.answers["link.between"]).toMatchObject({
+      typed: "trees 6 m high and 10 m deep half way",
+    });
+    expect(program.designOf(opened.state).link?.path?.obstacles).toEqual([
+      { noun: "trees", kind: "trees", heightM: 6, fromNearM: 225, depthM: 10 },
+    ]);
+  });
+
+  test("coordinates of the far end, words and ground are the same when saved and read again", () => {
+    const first = program.open(
+      fileWith({
+        ...byHand,
+        "place.fine": "mine",
+        "link.carrier": "radio",
+        "link.distance": "52.305, -3.50",
+        "link.sight": "buildings",
+        "link.between": "barn 7 m high at 300 m",
+        "link.ground": "0 100, 400 103, 880.3 101",
+      }),
+    );
+    expect(first.refused).toEqual([]);
+    const saved = JSON.parse(JSON.stringify(fileWith(first.state.answers)));
+    const reread = readBriefText(JSON.stringify(saved));
+    if (reread.kind !== "brief") throw new Error(JSON.stringify(reread));
+    const again = program.open(reread.file);
+    expect(again.state).toEqual(first.state);
+    const { path } = program.designOf(again.state).link!;
+    expect(path!.bearingDeg).toBeCloseTo(50.8, 1);
+    expect(path!.groundSource).toBe("typed by the builder");
+    expect(path!.unread).toBeNull();
   });
 
   test("a bare number is feet and pounds where the brief says so, and saved so", () => {

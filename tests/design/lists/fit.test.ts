@@ -172,6 +172,38 @@ describe("figures to be measured", () => {
       /after (1 minute|\d+ minutes) or more/,
     );
   });
+  it("of the aim are true bearings where both ends are known, with the compass's own beside them", () => {
+    const design = designNamed("coordinates of both ends");
+    const { does, expects } = stepOf(design, "installation", "aim");
+    // due east along 40 N: 90 degrees; a compass there points 7.5 degrees east of true north, so it shows 82.5
+    expect(does).toContain("Bearing 90° from true north; a compass shows 82.5°");
+    expect(does).toContain("magnetic declination (here 7.5° east)");
+    // 853.9 m for 0.01 degrees at 40 N; from 3 m up to 20 m: atan(17/854) = 1.1 degrees
+    expect(does).toContain("Tilt: 1.1° up");
+    expect(stepOf(design, "installation", "farEnd").does).toMatch(
+      /facing the post at 270° from true north, 1.1° down/,
+    );
+    const { budget } = design.link!;
+    expect(expects).toContain(`at the post about ${Math.round(budget!.farToNear.expectedDbm)} dBm`);
+    expect(expects).toMatch(/Too low: swing slowly .* Far too low: /);
+  });
+  it("of the aim say to correct for declination where only the distance is known", () => {
+    const { does } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "aim");
+    expect(does).toMatch(/from a map: true north, corrected for magnetic declination \(here 7.5° east\)/);
+  });
+  it("of the rules stand before the first switching on, with the caution of the waves", () => {
+    for (const [name, design] of designs) {
+      if (design.link?.radio == null) continue;
+      expect(stepOf(design, "installation", "radioRules").does, name).toMatch(
+        /^Check your own country's rules before switching on/,
+      );
+      for (const id of ["bench", "farEnd", "aim"])
+        expect(
+          stepOf(design, "installation", id).cautions.map(({ hazard }) => hazard),
+          `${name}: ${id}`,
+        ).toContain("radio waves");
+    }
+  });
   it("of the picture are the view stage's", () => {
     for (const [name, design] of designs) {
       for (const [i, scene] of design.view.scenes.entries()) {

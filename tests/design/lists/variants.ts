@@ -152,6 +152,14 @@ export const briefs: Readonly<Record<string, Brief>> = {
   "snow and dust": at(sites.north60, changed({ place: { snowWeeks: given(6), soilingFrac: given(0.15) } })),
   "one week of snow": changed({ place: { snowWeeks: given(1) } }),
   "a radar band": at(sites.north40),
+  "coordinates of both ends": changed({
+    link: {
+      far: given({ latitudeDeg: 40, longitudeDeg: -104.99 }),
+      sight: given("trees"),
+      between: given("trees 3 m high and 10 m deep half way"),
+      farHeightM: given(20),
+    },
+  }),
   "nothing kept": changed({ view: { keepDays: given(0), night: given("none") } }),
   "everything assumed": changed({
     mounting: { gustMPerS: given(45, "assumed"), soil: given("clay", "assumed") },
