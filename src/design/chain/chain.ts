@@ -1,5 +1,5 @@
 import type { Brief } from "../brief.ts";
-import type { Climate, Design, Loads, StageName, Sun, Withheld, World } from "../design.ts";
+import type { ChosenPair, Climate, Design, Loads, StageName, Sun, Withheld, World } from "../design.ts";
 import { arrayStage } from "./array.ts";
 import { batteryStage } from "./battery.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
@@ -25,17 +25,30 @@ export function chainOf(brief: Brief, world: World): Omit<Design, "findings"> {
   );
 }
 
-/** The stages below a sun that is known already: for asking "what if" about answers that do not move it. */
+/** Stages that are known already, so that they need not be worked again. */
+interface Above {
+  readonly climate: Climate | null;
+  readonly sun: Sun | null;
+  readonly refusal: string | null;
+}
+
+/**
+ * The stages below a sun that is known already: for asking "what if" about answers that do not move it.
+ *
+ * @param sizedLike  a design whose simulated pair is taken over in proportion to the handbook's sizes, instead of running the
+ *                   weather years again
+ */
 export function chainUnder(
   brief: Brief,
-  above: { readonly climate: Climate | null; readonly sun: Sun | null; readonly refusal: string | null },
+  above: Above,
   world: World,
+  sizedLike: Omit<Design, "findings"> | null = null,
 ): Omit<Design, "findings"> {
   const { climate, sun } = above;
   const loads = loadsStage(brief, sun, climate);
   const handbook = handbookOf(brief, { climate, sun, loads });
-  const reliability = handbook === null ? null : reliabilityStage(brief, handbook, world);
-  const chosen = chosenPairOf(reliability);
+  const reliability = handbook === null || sizedLike ? null : reliabilityStage(brief, handbook, world);
+  const chosen = handbook && sizedLike ? inProportion(handbook, sizedLike) : chosenPairOf(reliability);
   const battery = chosen ? batteryStage(brief, climate, sun, loads, chosen) : (handbook?.battery ?? null);
   const array = chosen ? arrayStage(brief, climate, sun, loads, battery, chosen) : (handbook?.array ?? null);
   const view = viewStage(brief);
@@ -62,6 +75,19 @@ export function chainUnder(
     money,
     provisional: provisionalStages(brief, { hasClimate: climate !== null }),
     withheld: withheldOf(brief, above.refusal),
+  };
+}
+
+/** The simulated pair of a design, larger or smaller as the handbook's own sizes are; null where the handbook's was built. */
+function inProportion(handbook: Handbook, design: Omit<Design, "findings">): ChosenPair | null {
+  const { reliability, battery, array, loads } = design;
+  if (!battery || !array || chosenPairOf(reliability) === null || array.requiredW <= 0) return null;
+  const { wantedAh, wantedW } = reliability!.chosen;
+  return {
+    wantedW: (wantedW * handbook.array.requiredW) / array.requiredW,
+    wantedAh:
+      (wantedAh * battery.bankNominalV * handbook.loads.largestDailyWh) /
+      (handbook.battery.bankNominalV * loads.largestDailyWh),
   };
 }
 

@@ -8,7 +8,7 @@ import { loadsNotes } from "./loads.ts";
 import { moneyNotes } from "./money.ts";
 import { mountingNotes } from "./mounting.ts";
 import { partsNotes } from "./parts-notes.ts";
-import { reliabilityNotes } from "./reliability-notes.ts";
+import { reliabilityNotes } from "./reliability.ts";
 import { sunNotes } from "./sun.ts";
 import { viewNotes } from "./view.ts";
 import { wiringNotes } from "./wiring.ts";

@@ -6,8 +6,11 @@ import type { Rule } from "./rule.ts";
 /** Up to a tenth: a height that is built must not fall short. */
 const up = (heightM: number): string => fixed(Math.ceil(heightM * 10 - 1e-9) / 10, 1);
 
-/** Room that lacks without taking more than this is a caution: heights are not known better. @source judgement */
+/** Room that lacks without taking more than this is next to nothing: heights are not known better. @source judgement */
 const SLIGHT_DB = 1;
+
+/** A line that is not cut may lose up to this, what one edge at grazing takes, where the margin bears it. @source ITU-R P.526 */
+const GRAZING_DB = 6;
 
 /** What to raise, the cheaper way first. */
 function raising({ cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance): string {
@@ -29,7 +32,8 @@ export const linkBlocked: Rule = ({ link }) => {
   const { clearanceM, governing, governingKind } = clearance;
   const { betweenGrownDb, betweenTodayDb, betweenBareDb } = link.loss;
   const isTrees = governingKind === "trees";
-  const isSlight = clearanceM >= 0 && betweenGrownDb < SLIGHT_DB;
+  const isNothing = betweenGrownDb < SLIGHT_DB;
+  const isSlight = clearanceM >= 0 && (isNothing || (betweenGrownDb < GRAZING_DB && radio.carriesPicture));
   const gap = fixed(Math.abs(clearanceM), 1);
   const asMast =
     radio.nearHeightM >= HIGHEST_RADIO_M
@@ -41,7 +45,7 @@ export const linkBlocked: Rule = ({ link }) => {
       : `In leaf they take ${fixed(betweenTodayDb, 0)} dB today, bare ${fixed(betweenBareDb, 0)},`;
   const takes = isTrees
     ? `${today} grown ${fixed(betweenGrownDb, 0)} dB, and wet leaves more: leaves and growth make trees worse each year.`
-    : isSlight
+    : isNothing
       ? "It takes next to nothing of the signal, but only if every height is right."
       : `It takes ${fixed(betweenGrownDb, 0)} dB of the signal.`;
   return {

@@ -29,18 +29,17 @@ function moved<T>(part: T, keys: readonly string[], ratio: number): T {
 }
 
 /**
- * By how much the high price moves when the answer is a fifth off, whichever way costs more. By the handbook's sizes: a run
- * through the weather years for each answer would keep the builder waiting.
+ * By how much the high price moves when the answer is a fifth off, whichever way costs more. A simulated pair is taken as moving
+ * with the handbook's sizes: a run through the weather years for each answer would keep the builder waiting.
  */
-function swing(answer: AssumedAnswer, design: Worked, handbookWorld: World): number {
-  const { brief, climate, sun } = design;
+function swing(answer: AssumedAnswer, design: Worked, world: World): number {
+  const { brief, climate, sun, money } = design;
   const refusal = design.withheld.find(({ stage }) => stage === "climate")?.because ?? null;
-  const { money } = chainUnder(brief, { climate, sun, refusal }, handbookWorld);
   const costs = [1 + SWING_FRAC, 1 - SWING_FRAC].map((ratio) => {
     const other = moved(brief, answer.path.split("."), ratio);
     const worked = MOVES_SUN.includes(answer.path)
-      ? chainOf(other, handbookWorld)
-      : chainUnder(other, { climate, sun, refusal }, handbookWorld);
+      ? chainOf(other, world)
+      : chainUnder(other, { climate, sun, refusal }, world, design);
     return Math.abs(worked.money.highTotal - money.highTotal);
   });
   return Math.max(...costs);
@@ -53,7 +52,7 @@ export const toConfirm: Rule = (design, world) => {
   const assumed = assumedAnswers(brief);
   const heaviest = assumed
     .filter(({ path, value }) => pathKind(path) in measurableWords && value !== 0)
-    .map((answer) => ({ answer, cost: swing(answer, design, { ...world, simulation: null }) }))
+    .map((answer) => ({ answer, cost: swing(answer, design, world) }))
     .filter(({ cost }) => cost > 0.005 * money.highTotal)
     .toSorted((a, b) => b.cost - a.cost)
     .slice(0, NAMED);

@@ -621,6 +621,24 @@ const cases: readonly Case[] = [
     says: /save 25\d Wh a day/,
   },
   {
+    id: "link.trees",
+    severity: "caution",
+    // the line passes above them and keeps its margin: only the room round it lacks
+    fires: link({
+      sight: given("trees"),
+      between: given("row of trees 6 m high and 10 m deep half way"),
+      distanceM: given(450),
+      farHeightM: given(12),
+    }),
+    gone: link({
+      sight: given("trees"),
+      between: given("row of trees 6 m high and 10 m deep half way"),
+      distanceM: given(450),
+      farHeightM: given(16),
+    }),
+    says: /passes only [\d.]+ m above the trees 225 m from the post/,
+  },
+  {
     id: "reliability.missed",
     severity: "stop",
     // a bank for weeks against three months without sun
