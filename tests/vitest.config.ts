@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
   test: {
+    // vitest leaves one core free, which on two is half of the machine
+    maxWorkers: "100%",
     benchmark: { include: ["tests/bench/**/*.bench.ts"] },
     projects: [
       {
@@ -12,6 +14,8 @@ export default defineConfig({
           name: "rooms",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: ["tests/journeys/**"],
+          // nothing below the commands keeps a state, so files may share what they have loaded
+          isolate: false,
           testTimeout: 20_000,
         },
       },
