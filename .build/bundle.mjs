@@ -6,7 +6,16 @@
 //   --out FOLDER     somewhere else than dist
 //   --program FILE   this file in place of src/commands/open-program.ts, and no library: for tests of the faces
 import { execFileSync } from "node:child_process";
-import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -61,11 +70,27 @@ const common = {
   define: { "process.env.NODE_ENV": '"production"' },
 };
 
+/** The licence of every package that went into the bundle, as each asks. */
+function licences(inputs) {
+  const packages = new Set(
+    inputs.flatMap((file) => /^(?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1] ?? []),
+  );
+  const texts = [...packages].sort().map((name) => {
+    const folder = join(root, "node_modules", name);
+    const { version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+    const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
+    const text = file === undefined ? `Licence: ${license}` : readFileSync(join(folder, file), "utf8").trim();
+    return `${name} ${version} (${license})\n\n${text}`;
+  });
+  return `Mastwright contains these packages.\n\n${texts.join(`\n\n${"-".repeat(72)}\n\n`)}\n`;
+}
+
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 
-await build({
+const program = await build({
   ...common,
+  metafile: true,
   entryPoints: {
     mastwright: "src/commands/main.ts",
     "ask-power": "src/commands/ask-power.ts",
@@ -78,11 +103,17 @@ await build({
 chmodSync(join(dist, "mastwright.js"), 0o755);
 if (flags.program) process.exit(0);
 
-await build({
+const library = await build({
   ...common,
+  metafile: true,
   entryPoints: { core: "src/core/index.ts", design: "src/design/index.ts" },
   chunkNames: "lib-[hash]",
 });
+
+writeFileSync(
+  join(dist, "LICENSES.txt"),
+  licences([...Object.keys(program.metafile.inputs), ...Object.keys(library.metafile.inputs)]),
+);
 
 mkdirSync(join(dist, "data"), { recursive: true });
 for (const field of readdirSync(join(root, "src/core"), { withFileTypes: true })) {
@@ -104,9 +135,9 @@ if (flags.types) {
     { cwd: root, stdio: "inherit" },
   );
   // Only what the two library entries reach; a type of the program's own is nobody's business.
-  const library = new Set(["core", "design"]);
+  const shown = new Set(["core", "design"]);
   const types = join(dist, "types");
   for (const room of readdirSync(types)) if (room !== "src") rmSync(join(types, room), { recursive: true });
   for (const room of readdirSync(join(types, "src")))
-    if (!library.has(room)) rmSync(join(types, "src", room), { recursive: true });
+    if (!shown.has(room)) rmSync(join(types, "src", room), { recursive: true });
 }

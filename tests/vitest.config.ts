@@ -24,6 +24,7 @@ export default defineConfig({
         test: {
           name: "journeys",
           include: ["tests/journeys/**/*.test.ts"],
+          benchmark: { include: [] },
           globalSetup: "tests/journeys/build.ts",
           testTimeout: 60_000,
         },
