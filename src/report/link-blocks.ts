@@ -1,6 +1,6 @@
 /** The radio path in the document: drawn, what it takes, what arrives both ways, what else was looked at. */
 import { formatNumber } from "../core/units/index.ts";
-import type { Design, Link, LinkBudget, LinkDirection, LinkLoss } from "../design/index.ts";
+import type { Design, Link, LinkAvailability, LinkBudget, LinkDirection, LinkLoss } from "../design/index.ts";
 import type { Block, Document } from "./document.ts";
 import { linkDrawing } from "./link-chart.ts";
 import { sentence } from "./words.ts";
@@ -100,11 +100,17 @@ function budgetTable({ nearToFar, farToNear, weaker }: LinkBudget): Block {
 
 const SIDE = { computed: "about", "at-most": "at most", "at-least": "at least" } as const;
 
+/** Minutes a year are no more than "under an hour". */
+function lostWords({ certainty, lostHPerYear }: LinkAvailability): string {
+  if (lostHPerYear < 1 && certainty !== "at-least") return "less than an hour a year";
+  return `${SIDE[certainty]} ${rough(lostHPerYear)} hours a year`;
+}
+
 function yearText({ availability, sector }: Link): string {
   const year =
     availability === null
       ? "How long weather takes it away is not worked: the place's rain is not known."
-      : `Weather takes the link away ${SIDE[availability.certainty]} ${rough(availability.lostHPerYear)} hours a year (${rough(availability.askedHPerYear)} may be dark). Power cuts, radar, leaning masts and broken parts are not in that.`;
+      : `Weather takes the link away ${lostWords(availability)} (${rough(availability.askedHPerYear)} may be dark). Power cuts, radar, leaning masts and broken parts are not in that.`;
   const shared =
     sector === null
       ? ""
@@ -117,7 +123,7 @@ function choiceBlocks({ choices }: Link): Document {
   return [
     {
       kind: "table",
-      columns: ["Looked at", "Does", "Why"],
+      columns: ["Looked at", "Would do", "Why"],
       align: ["left", "left", "left"],
       rows: choices.map((choice) => [
         `${sentence(choice.name).slice(0, -1)}${choice.isTaken ? " (taken)" : ""}`,
