@@ -100,7 +100,11 @@ export const tellings: readonly Telling<Design>[] = [
     step: 5,
     say: (design) => {
       const { yearly, years, askedDarkHours } = there(design.reliability);
-      const asked = askedDarkHours === null ? "" : ` You asked for at most ${n(askedDarkHours)}.`;
+      const isSaid = design.brief.autonomy.consequence.isAnswered;
+      const asked =
+        askedDarkHours === null
+          ? ""
+          : ` ${isSaid ? "You asked for" : "Until you say, it may be"} at most ${n(askedDarkHours)}.`;
       return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with your margin used up.${asked}`;
     },
     short: (design) => {

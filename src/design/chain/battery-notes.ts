@@ -291,7 +291,7 @@ export const batteryNotes = {
   lowVoltageDisconnectV: {
     what: "voltage at which the loads are cut off",
     formula:
-      "1.93 V a lead-acid cell, 3.0 V a lithium iron phosphate cell; where frost allows less depth, the rest voltage of that state of charge",
+      "voltage at rest of the charge that the permitted depth leaves; 1.93 V a lead-acid cell, 3.0 V a lithium iron phosphate cell at least",
     inputs: ["battery.chemistry", "battery.bankNominalV", "battery.permittedDodFrac"],
     source: "from memory; the maker's sheet goes first",
   },

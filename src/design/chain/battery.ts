@@ -4,8 +4,9 @@ import {
   capacityFrac,
   chargeSettings,
   frostSafeDodFrac,
+  restVFromSoc,
 } from "../../core/energy/index.ts";
-import { clamp, interpolate } from "../../core/numerics/index.ts";
+import { clamp } from "../../core/numerics/index.ts";
 import type { Brief, Chemistry } from "../brief.ts";
 import type { Battery, ChosenPair, Climate, Loads, Sun } from "../design.ts";
 import {
@@ -20,7 +21,6 @@ import {
   PERMITTED_DAILY_DOD_FRAC,
   PERMITTED_DOD_FRAC,
   RECONNECT_CELL_V,
-  REST_CELL_V_BY_CHARGE_FRAC,
 } from "../practice/battery.ts";
 import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
@@ -127,11 +127,14 @@ export function batteryStage(
     usableWh,
     absorptionV: settings.absorptionAt25V,
     floatV: settings.floatAt25V!,
+    // the voltage at rest of the charge at which the sums let the loads go: at a solar post's small currents it hardly sags
     lowVoltageDisconnectV: Math.max(
       settings.lowVoltageDisconnectV,
-      permittedDodFrac < PERMITTED_DOD_FRAC[chemistry]
-        ? settings.cellsInSeries * interpolate(REST_CELL_V_BY_CHARGE_FRAC, 1 - permittedDodFrac)
-        : 0,
+      restVFromSoc({
+        chemistry: CELL[chemistry],
+        socFrac: 1 - permittedDodFrac,
+        nominalV: bankNominalV,
+      }),
     ),
     reconnectV: RECONNECT_CELL_V[chemistry] * settings.cellsInSeries,
     compensationVPerK: settings.compensationVPerK,
@@ -169,6 +172,20 @@ function chemistryOf(
         chemistry: "lifepo4",
         chemistryReason: `lithium iron phosphate, because it does not freeze here (${hours}): lighter, and it may be emptied deeply every day`,
       };
+}
+
+/** Voltage that suits a pair that was chosen by another way than the worksheets. */
+export function voltageOfPair(
+  brief: Brief,
+  battery: Battery,
+  pair: ChosenPair,
+): { readonly bankV: number; readonly bankVReason: string } {
+  const { chemistry, bankNominalV } = battery;
+  const requiredAh = (pair.wantedAh * bankNominalV) / BLOCK_V[chemistry];
+  return bankVoltage(brief, {
+    requiredW: pair.wantedW,
+    isHeavyAt12V: layOut(brief, { chemistry, bankV: 12, requiredAh }).isHeavierThanAsked,
+  });
 }
 
 function bankVoltage(

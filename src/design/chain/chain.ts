@@ -1,7 +1,7 @@
 import type { Brief } from "../brief.ts";
 import type { ChosenPair, Climate, Design, Loads, StageName, Sun, Withheld, World } from "../design.ts";
 import { arrayStage } from "./array.ts";
-import { batteryStage } from "./battery.ts";
+import { batteryStage, voltageOfPair } from "./battery.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
 import { linkStage } from "./link.ts";
 import { loadsStage } from "./loads.ts";
@@ -46,11 +46,7 @@ export function chainUnder(
 ): Omit<Design, "findings"> {
   const { climate, sun } = above;
   const loads = loadsStage(brief, sun, climate);
-  const handbook = handbookOf(brief, { climate, sun, loads });
-  const reliability = handbook === null || sizedLike ? null : reliabilityStage(brief, handbook, world);
-  const chosen = handbook && sizedLike ? inProportion(handbook, sizedLike) : chosenPairOf(reliability);
-  const battery = chosen ? batteryStage(brief, climate, sun, loads, chosen) : (handbook?.battery ?? null);
-  const array = chosen ? arrayStage(brief, climate, sun, loads, battery, chosen) : (handbook?.array ?? null);
+  const { reliability, battery, array } = sizedOf(brief, { climate, sun, loads }, world, sizedLike);
   const view = viewStage(brief);
   const link = linkStage(brief, climate, view);
   const mounting = mountingStage(brief, sun, loads, battery, array, link);
@@ -76,6 +72,45 @@ export function chainUnder(
     provisional: provisionalStages(brief, { hasClimate: climate !== null }),
     withheld: withheldOf(brief, above.refusal),
   };
+}
+
+/**
+ * Bank and array: the worksheets', or the simulated pair where that is built. A pair much smaller or larger than the worksheets'
+ * may suit another voltage of the bank: it is then sought anew at that one.
+ */
+function sizedOf(
+  brief: Brief,
+  given: { readonly climate: Climate | null; readonly sun: Sun | null; readonly loads: Loads },
+  world: World,
+  sizedLike: Omit<Design, "findings"> | null,
+): Pick<Design, "reliability" | "battery" | "array"> {
+  const { climate, sun, loads } = given;
+  const handbook = handbookOf(brief, given);
+  if (handbook === null) return { reliability: null, battery: null, array: null };
+  const built = (of: Brief, chosen: ChosenPair) => {
+    const battery = batteryStage(of, climate, sun, loads, chosen);
+    return { battery, array: arrayStage(of, climate, sun, loads, battery, chosen) };
+  };
+  if (sizedLike) {
+    const chosen = inProportion(handbook, sizedLike);
+    const { battery, array } = chosen ? built(brief, chosen) : handbook;
+    return { reliability: null, battery, array };
+  }
+  const reliability = reliabilityStage(brief, handbook, world);
+  const chosen = chosenPairOf(reliability);
+  if (!chosen) return { reliability, battery: handbook.battery, array: handbook.array };
+  const { bankV, bankVReason } = voltageOfPair(brief, handbook.battery, chosen);
+  if (bankV === handbook.battery.bankV) return { reliability, ...built(brief, chosen) };
+  const at: Brief = {
+    ...brief,
+    power: { ...brief.power, bankV: { ...brief.power.bankV, value: bankV as 12 | 24 | 48 } },
+  };
+  const other = handbookOf(at, given)!;
+  const again = reliabilityStage(at, other, world);
+  const pair = chosenPairOf(again);
+  if (!pair) return { reliability, ...built(brief, chosen) };
+  const { battery, array } = built(at, pair);
+  return { reliability: again, battery: battery && { ...battery, bankVReason }, array };
 }
 
 /** The simulated pair of a design, larger or smaller as the handbook's own sizes are; null where the handbook's was built. */

@@ -68,5 +68,5 @@ export function recommended(
     ? bySimulation(
         `the weather years', because it reaches what was asked (${hours(best)}, ${asked}) for less: the handbook's size would have ${hours(handbook)}`,
       )
-    : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and no cheaper pair reaches it`);
+    : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and the best of the others costs no less`);
 }

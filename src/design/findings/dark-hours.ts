@@ -4,12 +4,19 @@ import type { Rule } from "./rule.ts";
 /** Months that hold most of the dark hours are named: those that together have this share of them. @source judgement */
 const MOST_FRAC = 0.8;
 
+/** From here on snow is worth naming as a cause. @source judgement */
+const MUCH_SNOW_FRAC = 0.3;
+
 /** The built size misses the dark hours asked for: what would reach them. */
-export const darkHours: Rule = ({ brief, reliability, loads }) => {
+export const darkHours: Rule = ({ brief, sun, reliability, loads, array }) => {
   if (!reliability || reliability.isReached || reliability.askedDarkHours === null) return null;
   const { chosen, pairs, askedDarkHours, yearly, years } = reliability;
   const best = pairs[0];
-  const months = monthSpans(darkestMonths(yearly.darkHoursByMonth));
+  const darkest = darkestMonths(yearly.darkHoursByMonth);
+  const months = monthSpans(darkest);
+  // sleep must begin where the sun stays away, or the bank is empty when the dull months come
+  const asleep = monthSpans([...new Set([...darkest, ...(array?.darkMonths ?? [])])]);
+  const snowy = sun?.snowFracByMonth.some((frac, month) => frac > MUCH_SNOW_FRAC && darkest.includes(month));
   const dark = `${darkHoursText(chosen.darkHours)} (by ${years} weather years, your margin used up and the battery old)`;
   const when = months === "" ? "" : `, most of them in ${months}`;
   return {
@@ -21,7 +28,7 @@ export const darkHours: Rule = ({ brief, reliability, loads }) => {
         : `The size you chose has ${dark}${when}; you asked for at most ${fixed(askedDarkHours, 0)}.`,
     change:
       best === undefined
-        ? `Let the post sleep in the dull months${months === "" ? "" : ` (${months})`}, run the camera by daylight only, take devices that draw less than the ${fixed(loads.designDailyWh, 0)} Wh a day, or plan another source of power.`
+        ? `${snowy ? "Snow lies on the panels for much of that time: set them upright or clear them. " : ""}Let the post sleep in the dull months${asleep === "" ? "" : ` (${asleep})`}, run the camera by daylight only, take devices that draw less than the ${fixed(loads.designDailyWh, 0)} Wh a day, or plan another source of power.`
         : `Take ${fixed(best.installedW, 0)} W with ${fixed(best.bankAh, 0)} Ah, or ask for less.`,
     numbers: {
       askedDarkHours,

@@ -5,6 +5,9 @@ import type { Rule } from "./rule.ts";
 /** Below this a month is dull enough to set a size that the rest of the year does not need. @source judgement */
 const DIM_KWH_PER_M2 = 1;
 
+/** From here on snow is worth naming as a cause. @source judgement */
+const MUCH_SNOW_FRAC = 0.3;
+
 /** A dull winter multiplies the size: said with what sleeping through it would save. */
 export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
   if (!sun || !array || !battery || array.darkMonths.length > 0) return null;
@@ -25,14 +28,15 @@ export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
     world,
   );
   if (!asleep.array || !asleep.battery) return null;
+  const isSnowy = sun.snowFracByMonth.some((frac, month) => dim[month] && frac > MUCH_SNOW_FRAC);
   const worst = sun.poaDailyKWhPerM2ByMonth[sun.designMonth]!;
   const bankWh = battery.bankAh * battery.bankNominalV;
   const asleepBankWh = asleep.battery.bankAh * asleep.battery.bankNominalV;
   return {
     id: "sun.dim",
     severity: "caution",
-    says: `The dull season (${names}, down to ${fixed(worst, 1)} kWh/m2 a day on the panel) alone asks for ${fixed(array.installedW, 0)} W of panels and ${fixed(bankWh / 1000, 1)} kWh of battery; without it ${fixed(asleep.array.installedW, 0)} W and ${fixed(asleepBankWh / 1000, 1)} kWh would do.`,
-    change: `Let the post sleep in ${names}, or plan another source of power for them.`,
+    says: `The dull season (${names}, down to ${fixed(worst, 1)} kWh/m2 a day on the panel${isSnowy ? ", much of it under snow" : ""}) alone asks for ${fixed(array.installedW, 0)} W of panels and ${fixed(bankWh / 1000, 1)} kWh of battery; without it ${fixed(asleep.array.installedW, 0)} W and ${fixed(asleepBankWh / 1000, 1)} kWh would do.`,
+    change: `${isSnowy ? "Set the panels upright or clear them of snow; let" : "Let"} the post sleep in ${names}, or plan another source of power for them.`,
     numbers: {
       worstKWhPerM2: worst,
       installedW: array.installedW,

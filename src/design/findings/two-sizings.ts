@@ -5,11 +5,15 @@ import type { Rule } from "./rule.ts";
 const pairText = (pair: PairOutcome) => `${fixed(pair.installedW, 0)} W with ${fixed(pair.bankAh, 0)} Ah`;
 
 /** What each sizing says of the other, and which is built. */
-export const twoSizings: Rule = ({ reliability }) => {
-  if (!reliability) return null;
+export const twoSizings: Rule = ({ reliability, battery }) => {
+  if (!reliability || !battery) return null;
   const { handbook, pairs, askedDarkHours, because, years } = reliability;
   const best = pairs[0];
   const ofHandbook = `The handbook's size, ${pairText(handbook)}, would have ${darkHoursText(handbook.darkHours)} by ${years} weather years`;
+  const days =
+    battery.sizedBy === "simulation"
+      ? ` It lasts ${fixed(battery.lastsDays, 1)} days without any sun, the handbook's ${fixed(battery.autonomyDays, 1)}: enough for this place's weather, not for a fault that nobody sees.`
+      : "";
   return {
     id: "reliability.methods",
     severity: "note",
@@ -17,7 +21,7 @@ export const twoSizings: Rule = ({ reliability }) => {
       askedDarkHours === null || best === undefined
         ? `${ofHandbook}.`
         : `${ofHandbook}; the best that reaches the ${fixed(askedDarkHours, 0)} you asked for is ${pairText(best)}.`,
-    change: `Built is ${because}.`,
+    change: `Built is ${because}.${days}`,
     numbers: {
       handbookDarkHours: handbook.darkHours,
       handbookW: handbook.installedW,

@@ -25,19 +25,6 @@ export const BATTERY_MARGIN_FRAC = 0.1;
  */
 export const BANK_LAG_K = 5;
 
-/**
- * Rest voltage of a lead-acid cell against its state of charge: where frost allows less than the usual depth, the loads must
- * be cut off earlier.
- * @source from memory: 12.7 V full, 12.45, 12.2, 11.9 V at three, two, one quarter for a 12 V block; empty 11.5 V
- */
-export const REST_CELL_V_BY_CHARGE_FRAC: readonly (readonly [number, number])[] = [
-  [0, 11.5 / 6],
-  [0.25, 11.9 / 6],
-  [0.5, 12.2 / 6],
-  [0.75, 12.45 / 6],
-  [1, 12.7 / 6],
-];
-
 /** Loads come back at this voltage of a cell after the disconnect. @source common practice, no source */
 export const RECONNECT_CELL_V: Readonly<Record<Chemistry, number>> = { agm: 2.1, lifepo4: 3.28 };
 

@@ -27,7 +27,7 @@ export const FIRST_EFFORT: Effort = {
   arrayRatios: [0.6, 0.8, 1, 1.3, 1.8],
   bankStepRatio: 1.4,
 };
-export const MOVING_TOPICS: readonly TopicId[] = ["place", "loads", "hours", "autonomy", "power"];
+export const MOVING_TOPICS: readonly TopicId[] = ["loads", "hours", "autonomy", "power"];
 
 /** Any would do; a fixed one gives the same brief the same figures. */
 export const WEATHER_SEED = 20_260;

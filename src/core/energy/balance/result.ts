@@ -24,7 +24,7 @@ export interface TierBalance {
   /** Hours in which the tier wanted power and had none; means per year. */
   readonly darkHoursPerYear: number;
   readonly darkHoursByYear: Float64Array;
-  /** Nine years in ten are no darker; the darkest of all when there are fewer than ten. */
+  /** The lightest of the darkest tenth of the years: of ten the darkest, of thirty the third; the darkest of fewer than ten. */
   readonly worstYearInTenDarkHours: number;
   readonly darkHoursByMonth: readonly number[];
   readonly wantedWhPerYear: number;
@@ -188,7 +188,7 @@ function tierBalance(tally: Tally, tier: number, years: number): Omit<TierBalanc
   return {
     darkHoursPerYear: darkH / years,
     darkHoursByYear,
-    worstYearInTenDarkHours: sorted[Math.ceil(0.9 * years) - 1]!,
+    worstYearInTenDarkHours: sorted[Math.min(years - 1, Math.floor(0.9 * years))]!,
     darkHoursByMonth,
     wantedWhPerYear: wantedWh / years,
     unmetWhPerYear: unmetWh / years,
