@@ -91,7 +91,8 @@ function reviewLines(rows: Extract<Said, { kind: "review" }>["rows"]): readonly 
   for (const row of rows) {
     if (row.topic !== topic) lines.push({ margin: "", text: row.topic, tone: "strong" });
     topic = row.topic;
-    const origin = row.origin === null || row.origin === "assumed" ? "" : `, ${row.origin}`;
+    // an estimate is what an answer is unless something better is said
+    const origin = row.origin === "measured" || row.origin === "datasheet" ? `, ${row.origin}` : "";
     lines.push({
       margin: String(row.number),
       label: row.label,

@@ -1,17 +1,25 @@
 import type { Notes, Sun } from "../design.ts";
 import { NOCT_C } from "../practice/sold.ts";
-import { ALBEDO, LEAST_TILT_DEG, MOST_SNOW_FRAC, SNOW_MONTH_TEMP_C } from "../practice/sun.ts";
+import {
+  ALBEDO,
+  LEAST_TILT_DEG,
+  MOST_SNOW_FRAC,
+  SNOW_MONTH_TEMP_C,
+  SNOWY_LEAST_TILT_DEG,
+  SNOWY_WEEKS,
+} from "../practice/sun.ts";
 
 const MEAN_DAY_METHOD = `Liu and Jordan 1963, Klein 1977, Erbs et al. 1982 (Duffie and Beckman section 2.19); albedo ${ALBEDO} common practice, no source`;
 
 export const sunNotes = {
   tiltDeg: {
     what: "slope of the panel (in the darker half-year where it is changed)",
-    formula: `whole degree from ${LEAST_TILT_DEG} to 80 whose worst month has most sun for its demand; the flattest of equals`,
+    formula: `whole degree from ${LEAST_TILT_DEG} (${SNOWY_LEAST_TILT_DEG} where snow lies for ${SNOWY_WEEKS} weeks or more) to 80 whose worst month has most sun for its demand; the flattest of equals`,
     inputs: [
       "climate.ghiDailyKWhPerM2ByMonth",
       "brief.place.site",
       "brief.place.horizon",
+      "brief.place.snowWeeks",
       "brief.loads.devices",
     ],
     source: `design-month rule of IEEE 1562 (from memory); ${LEAST_TILT_DEG} degrees against dirt: common practice, no source`,

@@ -13,7 +13,13 @@ import {
 import type { Brief } from "../brief.ts";
 import type { ByMonth, Climate, Sun, World } from "../design.ts";
 import { NOCT_C, POWER_PER_K } from "../practice/sold.ts";
-import { ALBEDO, LEAST_TILT_DEG, snowFracByMonth } from "../practice/sun.ts";
+import {
+  ALBEDO,
+  LEAST_TILT_DEG,
+  SNOWY_LEAST_TILT_DEG,
+  SNOWY_WEEKS,
+  snowFracByMonth,
+} from "../practice/sun.ts";
 import { airOf, dailyWhByMonth } from "./demand.ts";
 
 export { sunNotes } from "./sun-notes.ts";
@@ -43,7 +49,11 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
     horizon: brief.place.horizon.value,
   };
   const weighted = askedWhByMonth.map((dailyWh, month) => dailyWh / (1 - snow[month]!));
-  const wish = { ...level, dailyWhByMonth: weighted, minTiltDeg: LEAST_TILT_DEG };
+  const wish = {
+    ...level,
+    dailyWhByMonth: weighted,
+    minTiltDeg: brief.place.snowWeeks.value >= SNOWY_WEEKS ? SNOWY_LEAST_TILT_DEG : LEAST_TILT_DEG,
+  };
   // with an open horizon nothing is gained by turning away from the equator
   const turned = brief.place.horizon.value.length > 0 ? bestPlane(wish) : null;
   const one = turned?.equatorFacing ?? bestTilt(wish);

@@ -8,6 +8,6 @@ export const currency: Rule = ({ brief, money }) => {
     says: `No rate for ${brief.currency} is kept here: prices are in ${money.currency}, and your ceiling is not compared with them.`,
     change: "",
     numbers: { wished: brief.currency, shown: money.currency },
-    topics: ["money.ceiling"],
+    topics: ["place.where"],
   };
 };

@@ -6,6 +6,11 @@ import type { ByMonth } from "../design.ts";
 /** Flatter glass keeps its dirt. @source common practice, no source: at least 10 to 15 degrees */
 export const LEAST_TILT_DEG = 15;
 
+/** Where snow lies for weeks it must slide. @source common practice, no source: steeper where snow falls, 45 degrees and more */
+export const SNOWY_LEAST_TILT_DEG = 45;
+/** From so many weeks of snow a year on. @source judgement */
+export const SNOWY_WEEKS = 2;
+
 /** @source common practice, no source; fresh snow reflects more, which is not counted on */
 export const ALBEDO = 0.2;
 

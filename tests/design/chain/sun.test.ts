@@ -133,3 +133,12 @@ describe("what stands round the panel", () => {
     expect(high.shadeFracByMonth[11]).toBeGreaterThan(high.shadeFracByMonth[5]!);
   });
 });
+
+describe("where snow lies", () => {
+  it("the panel stands at 45 degrees at least, so that it slides", () => {
+    const tiltAt5South = (snowWeeks: number) =>
+      sun(changed({ place: { snowWeeks: given(snowWeeks) } }, at(sites.south5))).tiltDeg;
+    expect(tiltAt5South(0)).toBeLessThan(30);
+    expect(tiltAt5South(6)).toBe(45);
+  });
+});
