@@ -24,6 +24,7 @@ import {
   readChoice,
   readClockRange,
   readQuantity,
+  readQuantityAmongWords,
   refusalText,
 } from "./read/index.ts";
 import { exampleOf, usualText } from "./shown.ts";
@@ -72,7 +73,7 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
   if (words.trim() === "") return refused({ code: "empty" });
   switch (question.kind) {
     case "quantity": {
-      const heard = readQuantity(words, question);
+      const heard = readQuantityAmongWords(words, question);
       if (heard.ok) return quantityReading(words.trim(), heard, question);
       const spot = question.alsoSpot === true ? readCoordinates(words) : null;
       return spot?.kind === "coordinates" && heard.refusal.code !== "ambiguous-comma"

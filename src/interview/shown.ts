@@ -7,7 +7,7 @@ import type { OwnGround, OwnSun } from "../design/brief.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
 import { clockText } from "./read/clock.ts";
-import { forcedText, type QuantityHeard, readQuantity } from "./read/index.ts";
+import { forcedText, type QuantityHeard, readQuantityAmongWords } from "./read/index.ts";
 import { isSame, optionOf, quantityValue } from "./value.ts";
 import { labelOf } from "./walk.ts";
 
@@ -92,7 +92,7 @@ export function heardText(question: Question, answer: Answer): string {
  */
 function readAgain(question: Question, { typed, value }: Answer): QuantityHeard | null {
   if (value.kind !== "quantity" || question.kind !== "quantity") return null;
-  const reading = readQuantity(forcedText(typed), question);
+  const reading = readQuantityAmongWords(forcedText(typed), question);
   return reading.ok && isSame(quantityValue(reading, question), value) ? reading : null;
 }
 

@@ -59,6 +59,17 @@ export function readQuantity(text: string, spec: QuantitySpec): QuantityHeard | 
   return heard.ok && originWord !== undefined ? { ...heard, originWord } : heard;
 }
 
+/** The same where words and commas may stand round the one figure that is meant: "very windy, 180 km/h". */
+export function readQuantityAmongWords(text: string, spec: QuantitySpec): QuantityHeard | Refused {
+  const whole = readQuantity(text, spec);
+  if (whole.ok || whole.refusal.code !== "not-a-number") return whole;
+  // a second part with a digit may be what was meant: then nothing is guessed
+  const told = text.split(/[,;:]\s+|\s+-\s+/).filter((part) => /\d/.test(part));
+  if (told.length !== 1 || told[0] === text) return whole;
+  const part = readQuantity(told[0]!, spec);
+  return part.ok ? part : whole;
+}
+
 /** A number that is no count of things may be a price, and prices are typed with their currency. */
 const isPlainNumber = (spec: QuantitySpec): boolean => spec.dimension === "count" && !spec.isWhole;
 

@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { type QuantitySpec, readQuantity } from "../../../src/interview/read/index.ts";
+import {
+  type QuantitySpec,
+  readQuantity,
+  readQuantityAmongWords,
+} from "../../../src/interview/read/index.ts";
 import { near } from "../../helpers/near.ts";
 
 const LENGTH: QuantitySpec = { dimension: "length", unit: "m", possible: { min: 0.1, max: 20000 } };
@@ -352,5 +356,16 @@ describe("the unit of the question", () => {
 
   it("may be given by any of its names", () => {
     expect(readQuantity("-20", { ...CELSIUS, unit: "°C" })).toEqual(readQuantity("-20", CELSIUS));
+  });
+});
+
+describe("one figure among words", () => {
+  it("is the one that is meant", () => {
+    expect(readQuantityAmongWords("very windy, 180 km/h", SPEED)).toMatchObject({ ok: true });
+    expect(readQuantityAmongWords("on the coast; 50 m/s", SPEED)).toMatchObject({ ok: true });
+  });
+  it("two figures, or a word glued to one, are not guessed at", () => {
+    expect(readQuantityAmongWords("windy 3 days, 50 m/s", SPEED)).toMatchObject({ ok: false });
+    expect(readQuantityAmongWords("windy, gust9", SPEED)).toMatchObject({ ok: false });
   });
 });
