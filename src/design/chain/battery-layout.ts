@@ -2,7 +2,7 @@ import { type BankLayout, type BlockSize, layoutBank } from "../../core/energy/i
 import type { Brief, Chemistry } from "../brief.ts";
 import { MOST_STRINGS } from "../practice/battery.ts";
 import { BLOCK_V, KG_PER_WH, SOLD_BLOCKS } from "../practice/sold.ts";
-import { plain } from "./words.ts";
+import { fixed, plain } from "./words.ts";
 
 type Laid = BankLayout & { readonly isHeavierThanAsked: boolean; readonly reason: string };
 
@@ -54,7 +54,7 @@ function layoutReason(
   given: { readonly owned: boolean; readonly isHeavierThanAsked: boolean; readonly brief: Brief },
 ): string {
   const blocks = `${layout.blocks} × ${plain(layout.block.capacityAh)} Ah (${layout.series} in series, ${layout.parallel} in parallel)`;
-  const limit = `${plain(given.brief.power.heaviestBlockKg.value)} kg`;
+  const limit = `${fixed(given.brief.power.heaviestBlockKg.value, 1)} kg`;
   if (given.owned) return `${blocks}, of the blocks you own`;
   if (given.isHeavierThanAsked) {
     return `${blocks}: blocks of at most ${limit} would need more than ${MOST_STRINGS} strings side by side, which share the current badly`;

@@ -51,6 +51,12 @@ describe("the IEEE 1013 worksheet, worked by hand", () => {
     expect(light.inParallel).toBe(4);
     expect(light.isHeavierThanAsked).toBe(true);
   });
+  it("60 lb are 27.2155 kg: said as 27.2", () => {
+    const { layoutReason } = bank(
+      changed({ power: { heaviestBlockKg: given(60 * 0.45359237) } }, sixDaysOfLead),
+    );
+    expect(layoutReason).toContain("blocks of at most 27.2 kg");
+  });
   it("lead-acid settings at 24 V: 12 cells of 2.40, 2.27, 2.10 V; off at a fifth of the charge, 11.82 V for 12", () => {
     const { absorptionV, floatV, lowVoltageDisconnectV, reconnectV } = bank(sixDaysOfLead);
     near(absorptionV, 28.8, { within: 1e-6 });
