@@ -4,7 +4,8 @@
  * @source intervals: common practice, from memory; monthly readings and the 80 % limit in the manner of IEEE 1188, from
  *         memory; washing and growth as in NREL/TP-7A40-73822
  */
-import { monthName } from "../chain/words.ts";
+import { fixed, monthName } from "../chain/words.ts";
+import type { Battery, Reliability } from "../design.ts";
 import * as cautions from "./cautions.ts";
 import { decibels, degrees, listed, percent, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
@@ -116,16 +117,24 @@ function year(post: Post): readonly MaybeStep[] {
   ];
 }
 
-/** Usual life, years. @source common practice, from memory */
+/** Usual life, years, where nothing was worked out. @source common practice, from memory */
 const LIFE_YEARS = { agm: "3 to 6", lifepo4: "8 to 15" } as const;
 
+/** The same years as the design says, where weather years were worked through. */
+function lifeText({ chemistry }: Battery, reliability: Reliability | null): string {
+  if (reliability === null) return `usually after ${LIFE_YEARS[chemistry]} years`;
+  const { batteryYears } = reliability.yearly;
+  const years = fixed(batteryYears, batteryYears < 10 ? 1 : 0);
+  return `after about ${years} ${years === "1" ? "year" : "years"} by its work and warmth, within a factor of two`;
+}
+
 function capacity(post: Post): MaybeStep {
-  const { battery, loads } = post.design;
+  const { battery, loads, reliability } = post.design;
   if (battery === null) return null;
   const dayFrac = loads.designDailyWh / (battery.bankAh * battery.bankNominalV);
   return step(
     "capacity",
-    `Every year, in the bright season: cover the panels for two days and see how far the battery falls. Replace it when it holds less than 80 % of its rating, usually after ${LIFE_YEARS[battery.chemistry]} years, and all blocks together.`,
+    `Every year, in the bright season: cover the panels for two days and see how far the battery falls. Replace it, all blocks together, when it holds less than 80 % of its rating: ${lifeText(battery, reliability)}.`,
     {
       cautions: [...post.bank, post.livePanel, ...(post.hasFrame ? [] : post.high)],
       why: "The size was chosen so that it still carries the dark spell at 80 % (IEEE 1013, from memory).",
