@@ -8,12 +8,16 @@ import {
   INRUSH_RATIO,
   INSIDE_LEAD_M,
   MOST_DROP_FRAC,
+  SELECTIVITY_RATIO,
   SLACK_M,
 } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
 import { runOf, type Surroundings } from "./wire-run.ts";
 
-/** Bank to bus, bus to switch and converter, converter to each DC device. */
+/**
+ * Bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first: the fuse at the bank
+ * is chosen by theirs. What stands behind the converter is held by the converter's own current limit.
+ */
 export function loadRuns(
   ctx: Surroundings,
   given: {
@@ -42,19 +46,7 @@ export function loadRuns(
     fuse: busFuse(battery),
     fuseReason: "at the bus, so that one faulty load does not take the others down",
   } as const;
-  const runs: Run[] = [
-    runOf(ctx, {
-      name: "Battery to load bus",
-      from: "battery",
-      to: "load bus",
-      ...surge(loads.peakW / lowestV),
-      lengthM: BANK_LEAD_M,
-      systemV: battery.bankNominalV,
-      maxDropFrac: MOST_DROP_FRAC.load / 3,
-      fuse: mainFuse,
-      fuseReason: "at the battery's positive terminal, because a short there has the whole bank behind it",
-    }),
-  ];
+  const runs: Run[] = [];
   if (draws.some(({ kind }) => kind === "switch")) {
     runs.push(
       runOf(ctx, {
@@ -94,7 +86,24 @@ export function loadRuns(
       }),
     );
   }
-  return runs;
+  const main = runOf(ctx, {
+    name: "Battery to load bus",
+    from: "battery",
+    to: "load bus",
+    ...surge(loads.peakW / lowestV),
+    lengthM: BANK_LEAD_M,
+    systemV: battery.bankNominalV,
+    maxDropFrac: MOST_DROP_FRAC.load / 3,
+    fuse: mainFuse,
+    leastFuseA: SELECTIVITY_RATIO * largestFuseA(runs.filter(({ from }) => from === "load bus")),
+    fuseReason: `at the battery's positive terminal, because a short there has the whole bank behind it; at least ${SELECTIVITY_RATIO} times the largest on the bus, so that a faulty load blows its own fuse first`,
+  });
+  return [main, ...runs];
+}
+
+/** Of the fuses that there are; 0 where there is none. */
+export function largestFuseA(runs: readonly Run[]): number {
+  return Math.max(0, ...runs.map(({ fuseA }) => fuseA ?? 0));
 }
 
 /** A load's current, and what its fuse must let pass. */

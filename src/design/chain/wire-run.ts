@@ -7,6 +7,9 @@ import {
 } from "../../core/wiring/index.ts";
 import type { Run } from "../design.ts";
 
+/** Fuse over lasting current, as the core picks it. @source NEC 210.20(A), 215.3 */
+const FUSE_OVER_LASTING = 1.25;
+
 export interface Surroundings {
   readonly family: ConductorFamily;
   readonly wireTempC: number;
@@ -17,17 +20,22 @@ type Wanted = Pick<WireRun, "currentA" | "lengthM" | "systemV" | "maxDropFrac"> 
   readonly from: string;
   readonly to: string;
   readonly continuousCurrentA?: number;
+  /** Its fuse is no smaller than this; the conductor is then sized for that fuse. */
+  readonly leastFuseA?: number;
   /** Fuse at the source, or why there is none. */
   readonly fuse: FuseFamily | { readonly none: string };
   readonly fuseReason?: string;
 };
 
 export function runOf(ctx: Surroundings, wanted: Wanted): Run {
-  const { name, from, to, fuse, fuseReason, ...electrical } = wanted;
+  const { name, from, to, fuse, fuseReason, leastFuseA = 0, ...electrical } = wanted;
+  const { currentA, continuousCurrentA = currentA } = electrical;
   const fuseFamily = typeof fuse === "string" ? fuse : undefined;
   const pickIn = (family: ConductorFamily) => {
     const pick = pickConductor({
       ...electrical,
+      // a run with a larger fuse is sized as if it carried the current that asks for that fuse
+      continuousCurrentA: Math.max(continuousCurrentA, leastFuseA / FUSE_OVER_LASTING),
       family,
       ambientTempC: ctx.wireTempC,
       conductorTempC: ctx.wireTempC,

@@ -1,14 +1,16 @@
 import type { Notes, Wiring } from "../design.ts";
-import { INRUSH_RATIO, MOST_DROP_FRAC, SLACK_M, WIRE_RISE_K } from "../practice/wiring.ts";
+import { INRUSH_RATIO, MOST_DROP_FRAC, SELECTIVITY_RATIO, SLACK_M, WIRE_RISE_K } from "../practice/wiring.ts";
 
 export const wiringNotes = {
   runs: {
     what: "each run: current, length, conductor, drop, fuse at its source",
-    formula: `thinnest sold conductor with ampacity at ${WIRE_RISE_K} K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: ${INRUSH_RATIO} x their peak, for switching on), drop 2 x length x current x ohm per m within ${MOST_DROP_FRAC.panel} (panels), ${MOST_DROP_FRAC.bank} (bank), ${MOST_DROP_FRAC.load} (to a device; a third of it to and on the bus); fuse 1.25 x current up to the conductor's limit; lengths from the heights + ${SLACK_M} m`,
+    formula: `thinnest sold conductor with ampacity at ${WIRE_RISE_K} K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: ${INRUSH_RATIO} x their peak, for switching on), drop 2 x length x current x ohm per m within ${MOST_DROP_FRAC.panel} (panels), ${MOST_DROP_FRAC.bank} (bank), ${MOST_DROP_FRAC.load} (to a device; a third of it to and on the bus); fuse 1.25 x current up to the conductor's limit, at the battery for the loads at least ${SELECTIVITY_RATIO} x the largest on the bus; with several controllers each has its own two runs, sized for the one with most strings; lengths from the heights + ${SLACK_M} m`,
     inputs: [
       "array.maxPowerA",
       "array.shortCircuitA",
       "array.chargeCurrentA",
+      "array.inParallel",
+      "array.controllers",
       "loads.peakW",
       "battery.lowVoltageDisconnectV",
       "mounting.panelHeightM",
@@ -18,7 +20,7 @@ export const wiringNotes = {
       "climate.designHotTempC",
     ],
     source:
-      "NEC 690.8, 310.16, 240.4(D) and chapter 9 table 8; IEC 60228 and 60364-5-52; drop limits common practice, no source; lengths judgement",
+      "NEC 690.8, 310.16, 240.4(D) and chapter 9 table 8; IEC 60228 and 60364-5-52; drop limits and ratio of fuses common practice, no source; lengths judgement",
   },
   poeRuns: {
     what: "each PoE device: its class, and voltage and loss at its end of the data cable",
@@ -54,8 +56,8 @@ export const wiringNotes = {
   },
   blockFuseA: {
     what: "fuse at each string of blocks where there are several",
-    formula: "1.25 x twice the string's share of the largest current, next size",
-    inputs: ["battery.inParallel", "loads.peakW", "array.chargeCurrentA"],
+    formula: `the larger of 1.25 x twice the string's share of the largest current and ${SELECTIVITY_RATIO} x its share of the largest fuse at the battery, next size`,
+    inputs: ["battery.inParallel", "loads.peakW", "array.chargeCurrentA", "wiring.runs"],
     source: "common practice, no source",
   },
 } satisfies Notes<Wiring>;

@@ -18,12 +18,13 @@ import {
   DATA_CABLE_AWG,
   MOST_DROP_FRAC,
   panelLabelFuseA,
+  SELECTIVITY_RATIO,
   SLACK_M,
   WIRE_RISE_K,
   wireFamily,
 } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
-import { cableM, loadRuns } from "./wire-loads.ts";
+import { cableM, largestFuseA, loadRuns } from "./wire-loads.ts";
 import { runOf, type Surroundings } from "./wire-run.ts";
 
 export { wiringNotes } from "./wiring-notes.ts";
@@ -51,19 +52,20 @@ export function wiringStage(
   });
   const mainFuse: FuseFamily =
     advice.useClassT || advice.families.length === 0 ? "class-t" : advice.families[0]!;
-  const panelRun = panelsToController(ctx, { array, mounting });
+  const runs = [
+    panelsToController(ctx, { array, mounting }),
+    controllerToBank(ctx, { array, battery, mainFuse }),
+    ...loadRuns(ctx, { brief, loads, battery, mounting, mainFuse }),
+  ];
+  const atBattery = runs.filter(({ from, to }) => from === "battery" || to === "battery");
   return {
-    runs: [
-      panelRun,
-      controllerToBank(ctx, { array, battery, mainFuse }),
-      ...loadRuns(ctx, { brief, loads, battery, mounting, mainFuse }),
-    ],
+    runs,
     poeRuns: poeRunsOf(brief, { mounting, wireTempC }),
     shortCircuitA,
     mainFuseKind: FUSE_WORDS[mainFuse],
     mainFuseInterruptA: fuseKind(mainFuse).interruptingA,
     stringFuseA: stringFuseOf(array),
-    blockFuseA: blockFuseOf({ battery, loads, array, mainFuse }),
+    blockFuseA: blockFuseOf({ battery, loads, array, mainFuse, behindA: largestFuseA(atBattery) }),
   };
 }
 
@@ -75,12 +77,17 @@ const FUSE_WORDS: Readonly<Record<FuseFamily, string>> = {
   breaker: "DC breaker",
 };
 
+/** Strings on the controller that has most of them: the runs to and from a controller are sized for that one. */
+function stringsOfOne({ inParallel, controllers }: ArraySizing): number {
+  return Math.ceil(inParallel / controllers);
+}
+
 function panelsToController(
   ctx: Surroundings,
   given: { readonly array: ArraySizing; readonly mounting: Mounting },
 ): Run {
   const { array, mounting } = given;
-  const strings = Math.ceil(array.inParallel / array.controllers);
+  const strings = stringsOfOne(array);
   const awayM = mounting.panelMount === "mast" ? 0 : GROUND_FRAME_AWAY_M;
   return runOf(ctx, {
     name: "Panels to controller",
@@ -109,7 +116,7 @@ function controllerToBank(
     name: "Controller to battery",
     from: "charge controller",
     to: "battery",
-    currentA: array.chargeCurrentA / array.controllers,
+    currentA: (array.chargeCurrentA * stringsOfOne(array)) / array.inParallel,
     lengthM: BANK_LEAD_M,
     systemV: battery.bankNominalV,
     maxDropFrac: MOST_DROP_FRAC.bank,
@@ -151,7 +158,7 @@ function stringFuseOf(array: ArraySizing): number | null {
   const labelA = panelLabelFuseA(array.shortCircuitA);
   const found = stringFuse({
     iscA: clamp(array.shortCircuitA, 0.1, 100),
-    stringsInParallel: Math.min(Math.ceil(array.inParallel / array.controllers), 100),
+    stringsInParallel: Math.min(stringsOfOne(array), 100),
     maxSeriesFuseA: labelA,
     conductorAmpacityA: 1000,
     batteryCanBackfeed: false,
@@ -159,20 +166,24 @@ function stringFuseOf(array: ArraySizing): number | null {
   return found.kind === "fuse" ? found.ratingA : null;
 }
 
-/** Several strings of blocks: a short in one is fed by the others, so each has a fuse that bears twice its share. */
+/** Several strings of blocks: a short in one is fed by the others, so each has a fuse that bears twice its share, and together they outlast those behind them. */
 function blockFuseOf(given: {
   readonly battery: Battery;
   readonly loads: Loads;
   readonly array: ArraySizing;
   readonly mainFuse: FuseFamily;
+  /** Largest fuse at the battery that they all feed. */
+  readonly behindA: number;
 }): number | null {
-  const { battery, loads, array, mainFuse } = given;
+  const { battery, loads, array, mainFuse, behindA } = given;
   if (battery.inParallel < 2) return null;
   const largestA = Math.max(loads.peakW / battery.lowVoltageDisconnectV, array.chargeCurrentA);
+  const leastA = Math.max(1.25 * 2 * largestA, SELECTIVITY_RATIO * behindA) / battery.inParallel;
   const pick = pickFuse({
-    continuousCurrentA: Math.min((2 * largestA) / battery.inParallel, 5000),
+    continuousCurrentA: Math.min(leastA, 5000),
     ampacityA: 6000,
     family: mainFuse,
+    factor: 1,
   });
   return pick.kind === "picked" ? pick.ratingA : null;
 }

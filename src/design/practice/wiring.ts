@@ -28,6 +28,12 @@ export function panelLabelFuseA(shortCircuitA: number): number {
 /** Converters draw about this much more for an instant at switch-on: fuses and wires of the loads bear it. @source common practice, no source */
 export const INRUSH_RATIO = 2;
 
+/**
+ * A fuse over the largest fuse behind it, at least: the one nearest the fault then blows first and the rest stays on.
+ * @source common practice, no source
+ */
+export const SELECTIVITY_RATIO = 1.6;
+
 /** Regulated supply of the DC devices. @source common practice, no source */
 export const DEVICE_SUPPLY_V = 12;
 

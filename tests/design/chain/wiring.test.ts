@@ -1,6 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, Device } from "../../../src/design/brief.ts";
+import { runOf } from "../../../src/design/chain/wire-run.ts";
+import { wiringStage } from "../../../src/design/chain/wiring.ts";
 import type { Run, Wiring } from "../../../src/design/design.ts";
 import { designOf } from "../../../src/design/index.ts";
 import { near } from "../../helpers/near.ts";
@@ -62,6 +64,90 @@ describe("fuses", () => {
     near(shortCircuitA, 16_000, { within: 1 });
     expect(mainFuseKind).toBe("class T fuse");
     near(mainFuseInterruptA, 20_000, { within: 1 });
+  });
+});
+
+describe("a faulty load takes down only itself: 1.6 times (common practice, no source)", () => {
+  it("24 V: 2.5 x 1.06 A asks for 3 A at the switch, 1.6 x 3 = 4.8 for 6 A at the bank", () => {
+    expect(run(typicalBrief, "Load bus to PoE switch").fuseA).toBe(3);
+    expect(run(typicalBrief, "Battery to load bus").fuseA).toBe(6);
+  });
+  it("12 V: 2.5 x 2.06 A asks for 7.5 A at the switch, 1.6 x 7.5 = 12 for 15 A at the bank", () => {
+    const brief = changed({ power: { bankV: given(12) } }, at(sites.north60));
+    expect(run(brief, "Load bus to PoE switch").fuseA).toBe(7.5);
+    expect(run(brief, "Battery to load bus").fuseA).toBe(15);
+  });
+  it("the conductor bears the larger fuse: 16 A asks for 20 A, which NEC 240.4(D) forbids on 14 AWG", () => {
+    const wanted = {
+      name: "Main",
+      from: "battery",
+      to: "load bus",
+      currentA: 1,
+      lengthM: 1,
+      systemV: 12,
+      maxDropFrac: 0.01,
+      fuse: "class-t",
+    } as const;
+    const ctx = { family: "awg", wireTempC: 30 } as const;
+    expect(runOf(ctx, wanted)).toMatchObject({ fuseA: 3, awg: "14 AWG" });
+    expect(runOf(ctx, { ...wanted, leastFuseA: 16 })).toMatchObject({
+      fuseA: 20,
+      awg: "12 AWG",
+      currentA: 1,
+    });
+  });
+  it("whatever the load and the bank, and no wire has more than NEC 240.4(D) allows", () => {
+    const mostA: Readonly<Record<string, number>> = { "14 AWG": 15, "12 AWG": 20, "10 AWG": 30 };
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        fc.constantFrom(12 as const, 24 as const, 48 as const),
+        fc.boolean(),
+        (watts, bankV, isPoe) => {
+          const device = isPoe ? { ...camera, dayW: given(watts / 2) } : dcLamp(watts);
+          const { runs, blockFuseA } = wiring(
+            changed({ loads: { devices: [device, radio] }, power: { bankV: given(bankV) } }),
+          );
+          const largest = (of: (one: Run) => boolean) =>
+            Math.max(...runs.filter(of).map(({ fuseA }) => fuseA ?? 0));
+          const main = runs.find(({ name }) => name === "Battery to load bus")!;
+          expect(main.isEnough).toBe(true);
+          expect(main.fuseA!).toBeGreaterThanOrEqual(1.6 * largest(({ from }) => from === "load bus") - 1e-9);
+          for (const { fuseA, awg } of runs) expect(fuseA ?? 0).toBeLessThanOrEqual(mostA[awg] ?? 1200);
+          if (blockFuseA === null) return;
+          const { inParallel } = designOf(
+            changed({ loads: { devices: [device, radio] }, power: { bankV: given(bankV) } }),
+            syntheticWorld,
+          ).battery!;
+          const atBank = largest(({ from, to }) => from === "battery" || to === "battery");
+          expect(blockFuseA * inParallel).toBeGreaterThanOrEqual(1.6 * atBank - 1e-9);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+});
+
+describe("several controllers", () => {
+  const { brief, climate, loads, battery, array, mounting } = designOf(typicalBrief, syntheticWorld);
+  const runsOf = (inParallel: number, controllers: number) =>
+    wiringStage(
+      brief,
+      climate,
+      loads,
+      battery,
+      { ...array!, inParallel, controllers, chargeCurrentA: 100, maxPowerA: 6 },
+      mounting,
+    )!.runs;
+  it.each([
+    // strings, controllers, A from the panels (6 A a string), A to the battery (100 A of all)
+    [4, 2, 12, 50],
+    [5, 2, 18, 60],
+    [5, 1, 30, 100],
+  ])("%i strings on %i: the fullest brings %i A in and %i A out", (strings, controllers, inA, outA) => {
+    const [panels, bank] = runsOf(strings, controllers);
+    near(panels!.currentA, inA, { within: 1e-9 });
+    near(bank!.currentA, outA, { within: 1e-9 });
   });
 });
 
