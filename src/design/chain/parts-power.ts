@@ -75,7 +75,11 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
           : `lithium iron phosphate: absorption ${fixed(battery.absorptionV, 1)} V, no temperature compensation`,
         `cuts the loads off at ${fixed(battery.lowVoltageDisconnectV, 1)} V and on again at ${fixed(battery.reconnectV, 1)} V`,
       ],
-      price: prices.CONTROLLER[array.controller],
+      price: prices.controllerBand({
+        kind: array.controller,
+        ratedA: array.controllerA,
+        maxInputV: array.controllerMaxInputV,
+      }),
       figures: ["array.controller", "array.controllerA", "array.controllerMaxInputV", "battery.absorptionV"],
       isOwned: ownsController(brief, { array, battery }),
     },

@@ -21,14 +21,16 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { wiring, battery, link } = worked;
   const parts: Draft[] = [];
   if (wiring && battery) {
+    const controllers = worked.array?.controllers ?? 1;
     const bySize = new Map<string, { areaMm2: number; lengthM: number; names: string[] }>();
     for (const run of wiring.runs) {
       const size = `${plain(run.areaMm2)} mm2 (${run.awg})`;
+      const count = countOf(run, controllers);
       const found = bySize.get(size) ?? { areaMm2: run.areaMm2, lengthM: 0, names: [] };
       bySize.set(size, {
         areaMm2: run.areaMm2,
-        lengthM: found.lengthM + 2 * run.lengthM,
-        names: [...found.names, run.name],
+        lengthM: found.lengthM + 2 * run.lengthM * count,
+        names: [...found.names, count > 1 ? `${run.name}, ${count} times` : run.name],
       });
     }
     for (const [size, { areaMm2, lengthM, names }] of bySize) {
@@ -39,10 +41,9 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
         unit: "m",
         specification: ["both conductors counted", ...names],
         price: prices.wirePerM(areaMm2),
-        figures: ["wiring.runs"],
+        figures: controllers > 1 ? ["wiring.runs", "array.controllers"] : ["wiring.runs"],
       });
     }
-    const controllers = worked.array?.controllers ?? 1;
     const mainRuns = wiring.runs.filter(({ from, to }) => from === "battery" || to === "battery");
     parts.push({
       id: "fuse.main",
@@ -110,7 +111,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       parts.push({
         id: "surge.dc",
         name: "Surge protector for the panel's input (DC)",
-        quantity: 1,
+        quantity: controllers,
         unit: "",
         specification: [`IEC 61643-31, above ${fixed(worked.array?.coldOpenCircuitV ?? 0, 0)} V`],
         price: prices.DC_SURGE,
@@ -167,12 +168,17 @@ function isolators(array: ArraySizing, battery: Battery, mainRuns: readonly Run[
     unit: "",
     specification: [
       `panels: at least ${fixed(Math.ceil(array.coldOpenCircuitV), 0)} V and ${fixed(Math.ceil(maxCurrentA), 0)} A DC`,
-      `battery: at least ${fixed(battery.absorptionV * 1.1, 0)} V and ${fixed(sum(mainRuns.map(({ fuseA }) => fuseA ?? 0)), 0)} A DC`,
+      `battery: at least ${fixed(battery.absorptionV * 1.1, 0)} V and ${fixed(sum(mainRuns.map((run) => (run.fuseA ?? 0) * countOf(run, array.controllers))), 0)} A DC`,
       "opens under load, lockable when open",
     ],
     price: prices.ISOLATOR,
     figures: ["array.coldOpenCircuitV", "array.shortCircuitA", "wiring.runs"],
   };
+}
+
+/** Each controller has runs of its own to the panels and to the battery. */
+function countOf({ from, to }: Run, controllers: number): number {
+  return from === "charge controller" || to === "charge controller" ? controllers : 1;
 }
 
 function capital(words: string): string {

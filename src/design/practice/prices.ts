@@ -9,7 +9,25 @@ export type Band = readonly [lowUsd: number, highUsd: number];
 export const PANEL_PER_W: Band = [0.8, 1.3];
 /** Blocks of 12 V or 12.8 V; others in proportion to their voltage. */
 export const BLOCK_PER_AH: Readonly<Record<Chemistry, Band>> = { agm: [1.8, 3], lifepo4: [2.5, 5] };
-export const CONTROLLER: Readonly<Record<ControllerKind, Band>> = { mppt: [40, 150], pwm: [15, 40] };
+const SMALL_CONTROLLER: Readonly<Record<ControllerKind, Band>> = { mppt: [40, 150], pwm: [15, 40] };
+/**
+ * A charge controller: one band up to 20 A (tracking: 20 A at 100 V), beyond it in proportion to the amperes (tracking: to
+ * amperes times input voltage).
+ *
+ * @param ratedA     0 or more
+ * @param maxInputV  0 or more
+ * @source from memory
+ */
+export function controllerBand(controller: {
+  readonly kind: ControllerKind;
+  readonly ratedA: number;
+  readonly maxInputV: number;
+}): Band {
+  const { kind, ratedA, maxInputV } = controller;
+  const factor = Math.max(1, kind === "mppt" ? (ratedA * maxInputV) / (20 * 100) : ratedA / 20);
+  const [low, high] = SMALL_CONTROLLER[kind];
+  return [low * factor, high * factor];
+}
 export const POE_SWITCH: Band = [40, 120];
 export const CONVERTER: Band = [15, 40];
 export const FIXED_CAMERA: Band = [80, 250];

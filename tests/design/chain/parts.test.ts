@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief } from "../../../src/design/brief.ts";
 import { designOf } from "../../../src/design/index.ts";
+import { controllerBand } from "../../../src/design/practice/prices.ts";
 import { near } from "../../helpers/near.ts";
 import { anyBrief } from "../arbitrary.ts";
 import { at, changed, given, sites, syntheticWorld, typicalBrief } from "../fixtures.ts";
@@ -34,6 +35,39 @@ describe("what to buy", () => {
     expect(line(owns(150), "controller")!.isOwned).toBe(true);
     expect(line(owns(40), "controller")!.isOwned).toBe(false);
   });
+  it("two controllers: twice the wire, both ways, and each has its fuse and its share of the battery's switch", () => {
+    const twice = changed({ power: { bankV: given(12) } }, at(sites.north60));
+    const { array, wiring, parts } = design(twice);
+    expect(array!.controllers).toBe(2);
+    const named = (name: string) =>
+      parts.lines.find(({ id, specification }) => id.startsWith("wire.") && specification.includes(name))!;
+    const runOf = (name: string) => wiring!.runs.find((one) => one.name === name)!;
+    // 6.7 m one way: 2 x 2 x 6.7 = 26.8; 1 m to the bank: 2 x 2 x 1 = 4
+    near(runOf("Panels to controller").lengthM, 6.7, { within: 0.01 });
+    expect(named("Panels to controller, 2 times").quantity).toBe(27);
+    expect(named("Controller to battery, 2 times").quantity).toBe(4);
+    // 40 A for each controller and 15 A for the loads
+    expect([runOf("Controller to battery").fuseA, runOf("Battery to load bus").fuseA]).toEqual([40, 15]);
+    expect(line(twice, "isolator")!.specification.join()).toContain("and 95 A DC");
+    // 40 A at 75 V: 3000 / 2000 = 1.5; 2 x 1.5 x 40 to 150 USD
+    near(line(twice, "controller")!.lowPrice, 120, { within: 0.01 });
+    near(line(twice, "controller")!.highPrice, 450, { within: 0.01 });
+  });
+  it.each([
+    // worked by hand from the bands of a small one, 40 to 150 and 15 to 40 USD (from memory)
+    ["mppt", 10, 50, 40, 150],
+    ["mppt", 20, 100, 40, 150],
+    ["mppt", 60, 150, 180, 675],
+    ["pwm", 20, 50, 15, 40],
+    ["pwm", 60, 150, 45, 120],
+  ] as const)(
+    "a controller (%s) of %i A and %i V costs %i to %i USD",
+    (kind, ratedA, maxInputV, low, high) => {
+      const band = controllerBand({ kind, ratedA, maxInputV });
+      near(band[0], low, { within: 1e-9 });
+      near(band[1], high, { within: 1e-9 });
+    },
+  );
   it("the specification of the switch covers the bank's whole swing", () => {
     expect(line(typicalBrief, "switch")!.specification.join()).toContain("22 to 31 V");
   });
