@@ -128,6 +128,18 @@ describe("a faulty load takes down only itself: 1.6 times (common practice, no s
   });
 });
 
+describe("strings of blocks side by side", () => {
+  it("together outlast the largest fuse that they feed: three strings, 6 A at the bank, 1.6 x 6 / 3 = 3.2 for 6 A each", () => {
+    const { brief, climate, loads, battery, array, mounting } = designOf(typicalBrief, syntheticWorld);
+    const three = { ...battery!, inParallel: 3 };
+    const weak = { ...array!, chargeCurrentA: 2.5 };
+    const { runs, blockFuseA } = wiringStage(brief, climate, loads, three, weak, mounting)!;
+    // 1.25 x 2.5 = 3.1 asks for 6 A from the controller; the load's own is 6 A; twice a string's share would do with 3 A
+    expect(runs.slice(1, 3).map(({ fuseA }) => fuseA)).toEqual([6, 6]);
+    expect(blockFuseA).toBe(6);
+  });
+});
+
 describe("several controllers", () => {
   const { brief, climate, loads, battery, array, mounting } = designOf(typicalBrief, syntheticWorld);
   const runsOf = (inParallel: number, controllers: number) =>
