@@ -216,7 +216,7 @@ export const arrayNotes = {
   },
   controllers: {
     what: "number of controllers",
-    formula: `${CONTROLLER_CURRENT_FACTOR} x charge current / ${CONTROLLER_A.at(-1)} A, rounded up`,
+    formula: `${CONTROLLER_CURRENT_FACTOR} x charge current of the fullest controller is at most ${CONTROLLER_A.at(-1)} A, strings being whole`,
     inputs: ["array.chargeCurrentA"],
     source: "sold sizes from memory",
   },

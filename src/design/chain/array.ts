@@ -65,7 +65,7 @@ export function arrayStage(
       : null,
   );
   const design = sun.designMonth;
-  const { controllers, controllerA } = controllerRating(chargeCurrentA);
+  const { controllers, controllerA } = controllerRating({ chargeCurrentA, inParallel });
   return {
     controller,
     sizedBy: chosen ? "simulation" : "handbook",
@@ -212,11 +212,17 @@ function nextSize(sizes: readonly number[], least: number): number {
   return sizes.find((size) => size >= least) ?? sizes.at(-1)!;
 }
 
-function controllerRating(chargeCurrentA: number): {
+/** The fewest controllers that bear it; strings are whole, so the fullest one decides. */
+function controllerRating(array: { readonly chargeCurrentA: number; readonly inParallel: number }): {
   readonly controllers: number;
   readonly controllerA: number;
 } {
-  const neededA = CONTROLLER_CURRENT_FACTOR * chargeCurrentA;
-  const controllers = Math.max(1, Math.ceil(neededA / CONTROLLER_A.at(-1)! - 1e-9));
-  return { controllers, controllerA: nextSize(CONTROLLER_A, neededA / controllers) };
+  const { chargeCurrentA, inParallel } = array;
+  const fullestA = (controllers: number) =>
+    (CONTROLLER_CURRENT_FACTOR * chargeCurrentA * Math.ceil(inParallel / controllers)) / inParallel;
+  const enough = Array.from({ length: inParallel }, (_, i) => i + 1).find(
+    (controllers) => fullestA(controllers) <= CONTROLLER_A.at(-1)! + 1e-9,
+  );
+  const controllers = enough ?? Math.max(1, inParallel);
+  return { controllers, controllerA: nextSize(CONTROLLER_A, fullestA(controllers)) };
 }
