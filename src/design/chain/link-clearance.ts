@@ -50,6 +50,10 @@ export function clearanceOf(
   const path = wholePath(way, heights);
   const { isClear, worst, heightsThatClear } = pathClearance({ ...path, clearanceFrac: CLEARANCE_FRAC });
   const governing = path.obstacles[worst!.index]!;
+  // the ground is always among them
+  const treeless = path.obstacles.filter(({ kind }) => kind !== "trees");
+  const bare = pathClearance({ ...path, obstacles: treeless, clearanceFrac: CLEARANCE_FRAC }).worst!;
+  const besides = treeless[bare.index]!;
   const rules = [
     PRACTICAL_RULE,
     ...clearanceRules({
@@ -73,6 +77,10 @@ export function clearanceOf(
     clearanceFrac: worst!.clearanceFrac,
     governing: obstacleCalled(way, governing, worst!.index),
     governingKind: governing.kind,
+    besidesTrees: {
+      called: obstacleCalled(way, besides, path.obstacles.indexOf(besides)),
+      clearanceM: bare.clearanceM,
+    },
     byRule: rules.map((rule) => ({
       name: rule.name,
       missingM: Math.max(

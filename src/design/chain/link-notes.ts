@@ -69,7 +69,7 @@ export const linkNotes = {
   },
   loss: {
     what: "what the path takes, part by part, how well that is known, and what grown and bare trees make of it",
-    formula: `free space 20 log10(4 pi d / wave length) + air + bending over edges or ground + trees in leaf passed through; bare trees ${BARE_TREES_FRAC} of their dB in leaf; rain exceeded 0.01 % of the year stands apart`,
+    formula: `free space 20 log10(4 pi d / wave length) + air + bending over edges or ground + trees in leaf passed through; bare trees ${BARE_TREES_FRAC} of their dB in leaf; without trees: the same path with ground and buildings alone; rain exceeded 0.01 % of the year stands apart`,
     inputs: ["link.path", "climate.rainRateMmPerH"],
     source:
       "Recommendations ITU-R P.525, P.526 clauses 4.1, 4.3 and 4.5, P.676, P.838, P.530 clause 2.4.1; Deygout 1966; Weissberger 1982; bare trees: P.833, from memory; the choice of construction is judgement",
@@ -122,8 +122,8 @@ export const linkNotes = {
   choices: {
     what: "other ways and classes of radio that were looked at, best first",
     formula:
-      "each class with its smallest antenna that does, both ends alike, at legal power with the worst sensitivity a radio may have",
-    inputs: [...NEED, "link.path", "climate.rainRateMmPerH"],
+      "each class with its smallest antenna that does, both ends alike, at legal power with the worst sensitivity a radio may have; the one that is taken by its own budget",
+    inputs: [...NEED, "link.path", "link.budget", "link.availability", "climate.rainRateMmPerH"],
     source: "as radio; copper to 90 m: ISO/IEC 11801, from memory; the order is judgement",
   },
 } satisfies Notes<Link>;

@@ -27,7 +27,6 @@ import type {
   LinkAim,
   LinkAvailability,
   LinkBudget,
-  LinkChoice,
   LinkDirection,
   LinkLoss,
   LinkPath,
@@ -43,6 +42,7 @@ import {
   SHARED_END_WIDTH_DEG,
   wantedFadeMarginDb,
 } from "../practice/link.ts";
+import { choiceOf } from "./link-choices.ts";
 import { clearanceOf, isTropicalAt, nearHeightM } from "./link-clearance.ts";
 import { surveyedPath, type Way, wayOf } from "./link-path.ts";
 import { planOf, type RadioPlan, type RadioTry, radioTry } from "./link-radio.ts";
@@ -106,16 +106,18 @@ function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink
   };
   const { plan, heights, path, loss, tried } = firstThatCarries(plansFrom(choices), triedWith);
   const latitudeDeg = brief.place.site.value?.latitudeDeg ?? 0;
+  const radio = radioOf(plan, tried, { ...heights, distanceM: way.distanceM, wantedDb });
+  const availability = climate && availabilityOf(brief, need, plan, tried);
   return {
     path: pathOf(way, path),
     clearance: clearanceOf(way, heights, { isTropical: isTropicalAt(latitudeDeg) }),
     loss: lossOf(way, heights, loss, need),
-    radio: radioOf(plan, tried, { ...heights, distanceM: way.distanceM, wantedDb }),
+    radio,
     budget: budgetOf(plan, tried, loss),
-    availability: climate && availabilityOf(brief, need, plan, tried),
+    availability,
     sector: sectorOf(tried),
     aim: aimOf(brief, way, path, tried),
-    choices: choices.map((choice) => choiceOf(choice, plan)),
+    choices: choices.map((choice) => choiceOf(choice, { radio, availability })),
   };
 }
 
@@ -190,7 +192,12 @@ function lossOf(
   grown: PathLoss,
   need: RadioNeed,
 ): LinkLoss {
-  const today = pathLoss(surveyedPath(way, { ...heights, growthM: 0 }));
+  const asToday = surveyedPath(way, { ...heights, growthM: 0 });
+  const today = pathLoss(asToday);
+  const treeless = pathLoss({
+    ...asToday,
+    obstacles: asToday.obstacles.filter(({ kind }) => kind !== "trees"),
+  });
   return {
     freeSpaceDb: grown.freeSpaceDb,
     gasDb: grown.gasDb,
@@ -205,6 +212,7 @@ function lossOf(
     betweenTodayDb: today.lossDb,
     betweenBareDb: today.diffractionDb + BARE_TREES_FRAC * today.vegetationDb,
     betweenGrownDb: grown.lossDb,
+    betweenWithoutTreesDb: treeless.lossDb,
     rainDb: rainPathLossDb({
       distanceM: way.distanceM,
       frequencyMHz: heights.frequencyMHz,
@@ -361,20 +369,5 @@ function aimOf(brief: Brief, way: Way, path: RadioNeed["path"], tried: RadioTry)
     threeDbDeg: there.threeDbDeg,
     oneDbAcrossM: there.oneDbAcrossM,
     declinationDeg: compass && compassTrust(compass) === "good" ? magneticDeclinationDeg(compass) : null,
-  };
-}
-
-function choiceOf({ carrier, suits, reason, radio }: CarrierChoice, plan: RadioPlan): LinkChoice {
-  const name = {
-    radio: `${radio?.id ?? ""} radio`,
-    cable: "network cable",
-    fibre: "optical fibre",
-    cellular: "mobile network",
-  }[carrier];
-  return {
-    name,
-    suits,
-    reason: radio ? radio.reason : reason,
-    isTaken: radio?.id === plan.radio.id,
   };
 }

@@ -6,9 +6,8 @@ const SIDE = { computed: "about", "at-most": "at most", "at-least": "at least" }
 /** Weather takes the link away for longer than the picture may be dark. */
 export const linkAvailability: Rule = ({ link }) => {
   const year = link?.availability;
-  // where no rate holds its margin, that is said, not the weather
-  if (!link?.radio || link.radio.phyMbps === 0 || !year || year.lostHPerYear <= year.askedHPerYear)
-    return null;
+  // where the picture is not carried in clear air either, that is said, not the weather
+  if (!link?.radio?.carriesPicture || !year || year.lostHPerYear <= year.askedHPerYear) return null;
   const isRain = year.rainHPerYear >= year.multipathHPerYear;
   return {
     id: "link.availability",

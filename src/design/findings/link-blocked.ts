@@ -1,5 +1,5 @@
 import { fixed } from "../chain/words.ts";
-import type { LinkClearance } from "../design.ts";
+import type { LinkClearance, LinkLoss } from "../design.ts";
 import { CLEARANCE_FRAC, HIGHEST_RADIO_M, TREE_GROWTH_M } from "../practice/link.ts";
 import type { Rule } from "./rule.ts";
 
@@ -12,16 +12,71 @@ const SLIGHT_DB = 1;
 /** A line that is not cut may lose up to this, what one edge at grazing takes, where the margin bears it. @source ITU-R P.526 */
 const GRAZING_DB = 6;
 
+/** Cutting trees is advised where it brings this much at least, and half of what is lost. @source judgement */
+const WORTH_CUTTING_DB = 3;
+
 /** What to raise, the cheaper way first. */
 function raising({ cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance): string {
   const far = `the far end to ${up(clearingFarHeightM ?? 0)} m`;
-  const near = `the post's radio to ${up(clearingNearHeightM ?? 0)} m (an engineered mast)`;
+  const near = postTo(clearingNearHeightM ?? 0);
   const farIsTall = (clearingFarHeightM ?? 0) > 40;
   const nearIsTall = (clearingNearHeightM ?? 0) > 3 * HIGHEST_RADIO_M;
   if (cheapest?.raises === "both")
-    return `Raise the far end to ${up(cheapest.farHeightM)} m and the post's radio to ${up(cheapest.nearHeightM)} m together`;
+    return `Raise the far end to ${up(cheapest.farHeightM)} m and ${postTo(cheapest.nearHeightM)} together`;
   if (cheapest?.raises === "near") return `Raise ${near}${farIsTall ? "" : `, or, for more money, ${far}`}`;
   return `Raise ${far}${nearIsTall ? "" : `, which is mostly cheaper, or ${near}`}`;
+}
+
+function postTo(heightM: number): string {
+  return `the post's radio to ${up(heightM)} m${heightM > HIGHEST_RADIO_M ? " (an engineered mast)" : ""}`;
+}
+
+const db = (lossDb: number): string => fixed(lossDb, 0);
+
+/** What the trees add to what ground and buildings take: as they stand, bare, and grown. */
+function treesOf(loss: LinkLoss) {
+  const more = (lossDb: number) => Math.max(0, lossDb - loss.betweenWithoutTreesDb);
+  return {
+    todayDb: more(loss.betweenTodayDb),
+    bareDb: more(loss.betweenBareDb),
+    grownDb: more(loss.betweenGrownDb),
+  };
+}
+
+/** One sentence: what is lost, and to which of both where trees and something else stand in the way. */
+function taking(loss: LinkLoss, { governingKind, besidesTrees }: LinkClearance): string {
+  const trees = treesOf(loss);
+  const worse = "and wet leaves more: leaves and growth make trees worse each year";
+  const { called, clearanceM } = besidesTrees;
+  const isAbove = clearanceM < 0;
+  if (governingKind === "trees") {
+    const today =
+      trees.todayDb < 0.5
+        ? "They take nothing today,"
+        : `In leaf they take ${db(trees.todayDb)} dB today, bare ${db(trees.bareDb)},`;
+    const besides =
+      loss.betweenWithoutTreesDb < 0.5 && !isAbove
+        ? ""
+        : `; ${called} ${isAbove ? `stands ${fixed(-clearanceM, 1)} m above the line too` : "reaches into the zone too"}, and without the trees ${db(loss.betweenWithoutTreesDb)} dB would still be lost`;
+    return `${today} grown ${db(trees.grownDb)} dB, ${worse}${besides}.`;
+  }
+  if (loss.betweenGrownDb < SLIGHT_DB)
+    return "It takes next to nothing of the signal, but only if every height is right.";
+  return trees.grownDb < 0.5
+    ? `It takes ${db(loss.betweenGrownDb)} dB of the signal.`
+    : `Without the trees ${db(loss.betweenWithoutTreesDb)} dB of the signal are lost; they add ${db(trees.todayDb)} dB today, grown ${db(trees.grownDb)} dB, ${worse}.`;
+}
+
+/** Cutting, where trees take anything: advised only if that alone brings much, else said to be too little. */
+function cutting(loss: LinkLoss, isTrees: boolean): string {
+  const { grownDb } = treesOf(loss);
+  const aloneDb = loss.betweenWithoutTreesDb;
+  const isWhole = isTrees && aloneDb < SLIGHT_DB;
+  if (isWhole || (grownDb >= WORTH_CUTTING_DB && grownDb >= loss.betweenGrownDb / 2))
+    return ", cut the trees";
+  return isTrees || grownDb >= WORTH_CUTTING_DB
+    ? ` (cutting the trees alone would leave ${db(aloneDb)} dB)`
+    : "";
 }
 
 /** Ground, buildings or trees reach into the path: how high either end must go. */
@@ -30,7 +85,7 @@ export const linkBlocked: Rule = ({ link }) => {
   const clearance = link?.clearance;
   if (!radio || !clearance || !link.loss || clearance.clearingNearHeightM === null) return null;
   const { clearanceM, governing, governingKind } = clearance;
-  const { betweenGrownDb, betweenTodayDb, betweenBareDb } = link.loss;
+  const { betweenGrownDb, betweenWithoutTreesDb } = link.loss;
   const isTrees = governingKind === "trees";
   const isNothing = betweenGrownDb < SLIGHT_DB;
   const isSlight = clearanceM >= 0 && (isNothing || (betweenGrownDb < GRAZING_DB && radio.carriesPicture));
@@ -39,20 +94,11 @@ export const linkBlocked: Rule = ({ link }) => {
     radio.nearHeightM >= HIGHEST_RADIO_M
       ? ` (${HIGHEST_RADIO_M} m is the most a mast raised by hand should carry)`
       : "";
-  const today =
-    betweenTodayDb < 0.5
-      ? "They take nothing today,"
-      : `In leaf they take ${fixed(betweenTodayDb, 0)} dB today, bare ${fixed(betweenBareDb, 0)},`;
-  const takes = isTrees
-    ? `${today} grown ${fixed(betweenGrownDb, 0)} dB, and wet leaves more: leaves and growth make trees worse each year.`
-    : isNothing
-      ? "It takes next to nothing of the signal, but only if every height is right."
-      : `It takes ${fixed(betweenGrownDb, 0)} dB of the signal.`;
   return {
     id: isTrees ? "link.trees" : "link.blocked",
     severity: isSlight ? "caution" : "stop",
-    says: `With the post's radio at ${fixed(radio.nearHeightM, 1)} m${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} m above` : `runs ${gap} m below the top of`} ${governing}${isTrees ? `, ${TREE_GROWTH_M} m of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${takes}`,
-    change: `${raising(clearance)}${isTrees ? ", cut the trees" : ""}, or move the post to where the line is free.`,
+    says: `With the post's radio at ${fixed(radio.nearHeightM, 1)} m${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} m above` : `runs ${gap} m below the top of`} ${governing}${isTrees ? `, ${TREE_GROWTH_M} m of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${taking(link.loss, clearance)}`,
+    change: `${raising(clearance)}${cutting(link.loss, isTrees)}, or move the post to where the line is free.`,
     numbers: {
       clearanceM,
       clearanceFrac: clearance.clearanceFrac,
@@ -60,6 +106,7 @@ export const linkBlocked: Rule = ({ link }) => {
       clearingNearHeightM: clearance.clearingNearHeightM,
       clearingFarHeightM: clearance.clearingFarHeightM ?? 0,
       lossDb: betweenGrownDb,
+      lossWithoutTreesDb: betweenWithoutTreesDb,
     },
     topics: ["link.farHeight", "link.sight", "link.between", "link.ground", "mounting.cameraHeight"],
   };

@@ -68,6 +68,8 @@ export interface LinkClearance {
   /** What is nearest to the line in Fresnel radii, in words: "the trees 400 m from the post". */
   readonly governing: string;
   readonly governingKind: Obstacle["kind"];
+  /** Nearest to the line when every tree is cut. */
+  readonly besidesTrees: { readonly called: string; readonly clearanceM: number };
   readonly byRule: readonly ClearanceByRule[];
   /** Heights above their own ground at which 0.6 of the zone is free, one end alone raised; null when it is already. */
   readonly clearingNearHeightM: number | null;
@@ -100,6 +102,8 @@ export interface LinkLoss {
   readonly betweenTodayDb: number;
   readonly betweenBareDb: number;
   readonly betweenGrownDb: number;
+  /** What ground and buildings alone take, every tree cut. */
+  readonly betweenWithoutTreesDb: number;
   /** More than that in the hardest rain, 53 minutes a year. */
   readonly rainDb: number;
 }

@@ -156,6 +156,24 @@ describe("what stands in the way", () => {
     // two metres of growth
     near(clearance!.clearanceM, 6 - 12 - 0.0094, { within: 0.01 });
   });
+  it("with every tree cut a barn of 10 m still takes its 17.6 dB: v = 1.670, J(v) of ITU-R P.526 (31)", () => {
+    const { loss, clearance } = link({
+      sight: given("trees"),
+      between: given("row of trees 12 m high and 20 m deep at 450 m; barn 10 m high half way"),
+    });
+    near(loss!.betweenWithoutTreesDb, 17.6, { within: 0.05 });
+    expect(loss!.betweenGrownDb).toBeGreaterThan(loss!.betweenWithoutTreesDb);
+    expect(clearance!.governingKind).toBe("trees");
+    expect(clearance!.besidesTrees.called).toBe("the barn 400 m from the post");
+    near(clearance!.besidesTrees.clearanceM, 6 - 10 - 0.0094, { within: 0.001 });
+  });
+  it("with every tree cut level ground takes nothing", () => {
+    const { loss } = link({
+      sight: given("trees"),
+      between: given("trees 10 m high and 20 m deep half way"),
+    });
+    expect(loss!.betweenWithoutTreesDb).toBe(0);
+  });
   it("several things, in whatever order: the governing one is named", () => {
     const { path, clearance } = link({
       sight: given("buildings"),
@@ -266,6 +284,23 @@ describe("what else was looked at", () => {
       "optical fibre",
     ]);
     expect(choices.filter(({ isTaken }) => isTaken).map(({ name }) => name)).toEqual(["5 GHz radio"]);
+  });
+  it.each([
+    // core's first look has the heights of the usual band and the smaller antenna at a shared end too
+    ["raised for its own band", { distanceM: given(5000), farHeightM: given(6) }],
+    ["shared by two", { otherPosts: given(1), distanceM: given(600) }],
+    ["shared by thirty-one", { otherPosts: given(30), distanceM: given(3000), farHeightM: given(12) }],
+    ["behind a barn", { sight: given("buildings" as const), between: given("barn 10 m high half way") }],
+    ["too far", { distanceM: given(14_000), farHeightM: given(100) }],
+  ] as const)("the radio that is taken carries the budget's own margin and verdict: %s", (_what, changes) => {
+    for (const brief of [typicalBrief, at(sites.north40)]) {
+      const { choices, budget, radio: post } = link(changes, brief);
+      const taken = choices.find(({ isTaken }) => isTaken)!;
+      const [, marginDb] = / leaves? (-?[\d.]+) dB of margin/.exec(taken.reason)!;
+      near(Number(marginDb), budget![budget!.weaker].marginDb, { within: 0.05 + 1e-9 });
+      // none of these is lost to weather for as long as it may be dark
+      expect(taken.suits !== false).toBe(post!.carriesPicture);
+    }
   });
   it("a cable suits up to 90 m", () => {
     const cable = (distanceM: number) =>

@@ -726,6 +726,74 @@ describe.each(cases)("$id ($severity)", ({ id, severity, fires, gone, says, worl
   });
 });
 
+describe("a line through trees and ground", () => {
+  const ground = (...points: readonly (readonly [number, number])[]) =>
+    given({
+      profile: points.map(([distanceFromNearM, groundM]) => ({ distanceFromNearM, groundM })),
+      source: "a map",
+    });
+  const hill = { ground: ground([0, 100], [400, 110], [800, 100]) };
+  const says = (changes: Partial<Brief["link"]>) =>
+    findingsOf(link(changes)).find(({ id }) => id === "link.trees" || id === "link.blocked")!;
+
+  it("parts what the trees take from what the ground takes, and does not promise that cutting clears it", () => {
+    const { loss } = designOf(link({ ...hill, ...trees }), syntheticWorld).link!;
+    const groundDb = designOf(link(hill), syntheticWorld).link!.loss!.diffractionDb;
+    const found = says({ ...hill, ...trees });
+    expect(found.id).toBe("link.trees");
+    // the line at 106 m, the ground at 110 m
+    expect(found.says).toContain("the ground 400 m from the post stands 4 m above the line too");
+    expect(found.says).toContain(`without the trees ${groundDb.toFixed(0)} dB would still be lost`);
+    expect(found.says).toContain(`grown ${(loss!.betweenGrownDb - groundDb).toFixed(0)} dB`);
+    expect(found.change).not.toContain(", cut the trees");
+    expect(found.change).toContain(`cutting the trees alone would leave ${groundDb.toFixed(0)} dB`);
+  });
+  it("over level ground the trees are all there is: cut them", () => {
+    const found = says(trees);
+    expect(found.says).not.toContain("ground");
+    expect(found.change).toContain(", cut the trees, or move");
+  });
+  it("where something else governs, the trees' part is said too", () => {
+    const found = says({
+      sight: given("trees"),
+      between: given("row of trees 9 m high and 20 m deep at 450 m; barn 12 m high, 300 m from the post"),
+    });
+    expect(found.id).toBe("link.blocked");
+    expect(found.says).toMatch(/Without the trees \d+ dB of the signal are lost; they add \d+ dB today/);
+    expect(found.change).not.toContain(", cut the trees");
+  });
+  it("a post's radio above what a hand-raised mast carries is an engineered mast, raised alone or together", () => {
+    const { change } = says({
+      distanceM: given(3000),
+      farHeightM: given(6),
+      ground: ground([0, 100], [200, 108], [1500, 100], [2800, 108], [3000, 100]),
+    });
+    expect(change).toMatch(/^Raise the far end to .* \(an engineered mast\) together/);
+  });
+  it("every post's height in an advice that is above 6 m says so", () => {
+    for (const brief of cases.map(({ fires }) => fires))
+      for (const { change } of findingsOf(brief))
+        for (const [, heightM, mast] of change.matchAll(
+          /the post's radio to ([\d.]+) m( \(an engineered mast\))?/g,
+        ))
+          expect(mast !== undefined, change).toBe(Number(heightM) > 6);
+  });
+});
+
+describe("weather where the link does not work in clear air", () => {
+  const shared = changed({ link: { otherPosts: given(8) } }, oneHour(25_000));
+  it.each([
+    ["no rate holds its margin", oneHour(60_000), "link.margin"],
+    ["a rate holds, but nine posts do not fit", shared, "link.capacity"],
+  ])("is not counted beside the stop that says so: %s", (_what, brief, stop) => {
+    const { link: way, findings } = designOf(brief, layeredWorld);
+    expect(way!.availability!.lostHPerYear).toBeGreaterThan(way!.availability!.askedHPerYear);
+    const ids = findings.map(({ id }) => id);
+    expect(ids).toContain(stop);
+    expect(ids).not.toContain("link.availability");
+  });
+});
+
 describe("all findings", () => {
   const everywhere = cases.flatMap(({ fires, world }) => findingsOf(fires, world));
   it("are plain sentences without noise of arithmetic", () => {
