@@ -67,10 +67,11 @@ function lossText(loss: LinkLoss): string {
     loss.secondOpinionDb === null
       ? ""
       : ` By Epstein and Peterson's construction the same edges take ${tenth(loss.secondOpinionDb)} dB.`;
+  const treesDb = loss.betweenGrownDb - loss.betweenWithoutTreesDb;
   const trees =
     loss.betweenTodayDb === 0 && loss.betweenGrownDb === 0
       ? ""
-      : ` What stands in between takes ${tenth(loss.betweenTodayDb)} dB today, ${tenth(loss.betweenBareDb)} without leaves, ${tenth(loss.betweenGrownDb)} grown.`;
+      : ` What stands in between takes ${tenth(loss.betweenTodayDb)} dB today, ${tenth(loss.betweenBareDb)} without leaves, ${tenth(loss.betweenGrownDb)} grown${treesDb < 0.05 ? "" : `; with every tree cut ${tenth(loss.betweenWithoutTreesDb)} dB remain`}.`;
   return `${loss.reason}${loss.toleranceDb > 0 ? ` Known to about ${tenth(loss.toleranceDb)} dB either way.` : ""}${second}${trees}`;
 }
 
@@ -106,11 +107,15 @@ function lostWords({ certainty, lostHPerYear }: LinkAvailability): string {
   return `${SIDE[certainty]} ${rough(lostHPerYear)} hours a year`;
 }
 
-function yearText({ availability, sector }: Link): string {
+function yearText({ radio, availability, sector }: Link): string {
+  if (radio?.phyMbps === 0)
+    return "As it stands the link does not work: even the slowest rate lacks the margin that is wanted, in clear air already. Hours lost to weather are not counted before the path is cleared or shortened.";
   const year =
-    availability === null
-      ? "How long weather takes it away is not worked: the place's rain is not known."
-      : `Weather takes the link away ${lostWords(availability)} (${rough(availability.askedHPerYear)} may be dark). Power cuts, radar, leaning masts and broken parts are not in that.`;
+    radio?.carriesPicture === false
+      ? "As it stands the link does not carry the picture, in clear air already: hours lost to weather are not counted."
+      : availability === null
+        ? "How long weather takes it away is not worked: the place's rain is not known."
+        : `Weather takes the link away ${lostWords(availability)} (${rough(availability.askedHPerYear)} may be dark). Power cuts, radar, leaning masts and broken parts are not in that.`;
   const shared =
     sector === null
       ? ""

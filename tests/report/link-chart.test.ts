@@ -6,7 +6,7 @@ import { chartColumns } from "../../src/interview/conversation.ts";
 import { asciiText } from "../../src/plain/ascii.ts";
 import { chartsOf } from "../../src/report/charts.ts";
 import { linkBlocks } from "../../src/report/link-blocks.ts";
-import { changed, given, syntheticWorld } from "../design/fixtures.ts";
+import { at, changed, given, sites, syntheticWorld } from "../design/fixtures.ts";
 
 const designed = (link: Partial<Brief["link"]>) => designOf(changed({ link }), syntheticWorld);
 const chart = (link: Partial<Brief["link"]>) => chartsOf("link", designed(link))[0]!;
@@ -72,6 +72,39 @@ describe("in the document", () => {
         nearToFar.rxGainDbi -
         nearToFar.feedLossDb / 2,
     ).toBeCloseTo(nearToFar.rxLevelDbm, 6);
+  });
+  it("a link that does not work says so, counts no hours, and nothing is ordered for it", () => {
+    const far = designOf(
+      at(sites.north40, changed({ link: { distanceM: given(14_000), farHeightM: given(100) } })),
+      syntheticWorld,
+    );
+    const shared = designed({ otherPosts: given(30), distanceM: given(3000), farHeightM: given(12) });
+    expect(far.link!.radio!.phyMbps).toBe(0);
+    expect(shared.link!.radio!.phyMbps).toBeGreaterThan(0);
+    expect(shared.link!.radio!.carriesPicture).toBe(false);
+    for (const [design, words] of [
+      [far, "the link does not work"],
+      [shared, "the link does not carry the picture"],
+    ] as const) {
+      const text = JSON.stringify(linkBlocks(design));
+      expect(text).toContain(`As it stands ${words}`);
+      expect(text).not.toMatch(/Weather takes the link away/);
+      const { specification } = design.parts.lines.find(({ id }) => id === "radio")!;
+      expect(specification[0]).toMatch(/^DO NOT ORDER YET: .* order none before the path is cleared/);
+      expect(specification.join()).not.toContain("at 0 Mbit/s");
+    }
+    const working = designed({});
+    expect(JSON.stringify(linkBlocks(working))).toContain("Weather takes the link away");
+    const { specification } = working.parts.lines.find(({ id }) => id === "radio")!;
+    expect(specification.join()).not.toContain("ORDER");
+    expect(specification.join()).toMatch(/receives -\d+ dBm or better at [1-9]\d* Mbit/);
+  });
+  it("what remains with every tree cut stands beside what they take", () => {
+    const between = "row of trees 12 m high and 20 m deep at 450 m; barn 10 m high half way";
+    const design = designed({ sight: given("trees"), between: given(between) });
+    // 17.6 dB over the barn: v = 1.670, J(v) of ITU-R P.526 (31)
+    expect(JSON.stringify(linkBlocks(design))).toContain("with every tree cut 17.6 dB remain");
+    expect(JSON.stringify(linkBlocks(designed(barn)))).not.toContain("every tree");
   });
   it("are nothing without a radio", () => {
     expect(linkBlocks(designed({ carrier: given("cable"), distanceM: given(40) }))).toEqual([]);

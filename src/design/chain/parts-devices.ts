@@ -50,8 +50,13 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "pair",
       specification: [
+        ...notYet(radio),
         `${radio.bandName}, ${antennas(radio)}, set at the post to at most ${fixed(radio.txPowerDbm, 0)} dBm (${fixed(radio.maxEirpDbm, 0)} dBm radiated is the limit assumed)`,
-        `receives ${fixed(radio.sensitivityDbm, 0)} dBm or better at ${fixed(radio.phyMbps, 0)} Mbit/s in ${radio.channelWidthMHz} MHz`,
+        ...(radio.phyMbps > 0
+          ? [
+              `receives ${fixed(radio.sensitivityDbm, 0)} dBm or better at ${fixed(radio.phyMbps, 0)} Mbit/s in ${radio.channelWidthMHz} MHz`,
+            ]
+          : []),
         radio.needsRadarCheck ? "with radar detection (DFS)" : "no radar detection needed in this band",
         `PoE to IEEE 802.3 at the post, ${outdoors}`,
       ],
@@ -123,6 +128,16 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
     });
   }
   return parts;
+}
+
+/** Before all else where the link does not work as it stands: what is then bought may be of the wrong class. */
+function notYet({ carriesPicture, phyMbps }: RadioPath): readonly string[] {
+  if (carriesPicture) return [];
+  return [
+    phyMbps === 0
+      ? "DO NOT ORDER YET: as the path stands no radio works over it; order none before the path is cleared or shortened and worked anew"
+      : "DO NOT ORDER YET: as it stands the link does not carry the picture; order none before the path is cleared or the pictures made smaller, and the link worked anew",
+  ];
 }
 
 /** A pair alike, or the post's own and one wide enough for all posts. */
