@@ -5,10 +5,11 @@ import { arrayStage } from "../../../src/design/chain/array.ts";
 import { batteryStage } from "../../../src/design/chain/battery.ts";
 import { loadsStage } from "../../../src/design/chain/loads.ts";
 import type { ArraySizing, Climate, Sun } from "../../../src/design/design.ts";
+import { designOf } from "../../../src/design/index.ts";
 import { leastArrayToLoadRatio } from "../../../src/design/practice/array.ts";
 import { CONTROLLER_INPUT_V } from "../../../src/design/practice/sold.ts";
 import { near } from "../../helpers/near.ts";
-import { camera, changed, given, typicalBrief } from "../fixtures.ts";
+import { at, camera, changed, given, sites, syntheticWorld, typicalBrief } from "../fixtures.ts";
 import { evenClimate, evenSun } from "./stubs.ts";
 
 const array = (brief: Brief, climate: Climate = evenClimate, sun: Sun = evenSun): ArraySizing => {
@@ -168,5 +169,29 @@ describe("laws", () => {
       ),
       { numRuns: 60 },
     );
+  });
+});
+
+describe("several controllers", () => {
+  it("are each rated for the whole strings of the fullest: 1.25 times its share, never more controllers than strings", () => {
+    let several = 0;
+    for (const dayW of [20, 60, 120, 240]) {
+      for (const kind of ["pwm", "mppt"] as const) {
+        const brief = changed(
+          {
+            power: { controller: given(kind), bankV: given(12) },
+            loads: { devices: [{ ...camera, dayW: given(dayW) }] },
+          },
+          at(sites.north60),
+        );
+        const array = designOf(brief, syntheticWorld).array!;
+        const fullestA =
+          (array.chargeCurrentA * Math.ceil(array.inParallel / array.controllers)) / array.inParallel;
+        expect(array.controllers).toBeLessThanOrEqual(array.inParallel);
+        if (array.controllerA < 60) expect(array.controllerA).toBeGreaterThanOrEqual(1.25 * fullestA - 1e-9);
+        if (array.controllers > 1) several += 1;
+      }
+    }
+    expect(several).toBeGreaterThan(1);
   });
 });
