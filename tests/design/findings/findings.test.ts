@@ -794,6 +794,21 @@ describe("weather where the link does not work in clear air", () => {
   });
 });
 
+describe("a second way to know", () => {
+  it("does not say that the design aims at what it misses", () => {
+    const disaster = changed({
+      autonomy: { consequence: given("disaster") },
+      power: { chemistry: given("agm") },
+    });
+    const says = (brief: Brief, world: World) =>
+      findingsOf(brief, world).find(({ id }) => id === "autonomy.secondWay")!.says;
+    expect(says(at(sites.north71, disaster), simulatedWorld)).toMatch(
+      /misses the 9 dark hours .* about \d+ dark hours/,
+    );
+    expect(says(disaster, syntheticWorld)).toMatch(/aims at about 9 dark hours/);
+  });
+});
+
 describe("all findings", () => {
   const everywhere = cases.flatMap(({ fires, world }) => findingsOf(fires, world));
   it("are plain sentences without noise of arithmetic", () => {
