@@ -803,7 +803,7 @@ describe("a second way to know", () => {
     const says = (brief: Brief, world: World) =>
       findingsOf(brief, world).find(({ id }) => id === "autonomy.secondWay")!.says;
     expect(says(at(sites.north71, disaster), simulatedWorld)).toMatch(
-      /misses the 9 dark hours .* about \d+ dark hours/,
+      /misses the 9 dark hours .*about \d+ dark hours/,
     );
     expect(says(disaster, syntheticWorld)).toMatch(/aims at about 9 dark hours/);
   });
