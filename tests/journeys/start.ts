@@ -11,7 +11,16 @@ export type ProgramName = keyof typeof programs;
 /** A folder of its own for briefs, settings and written lists; gone when the test is over. */
 export function freshHome(): string {
   const folder = mkdtempSync(join(tmpdir(), "mastwright-journey-"));
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 50 }));
+  onTestFinished(() =>
+    rmSync(folder, {
+      recursive: true,
+      force: true,
+      maxRetries: 10,
+      retryDelay: 100,
+      maxRetries: 10,
+      retryDelay: 50,
+    }),
+  );
   return folder;
 }
 

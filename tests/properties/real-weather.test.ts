@@ -91,6 +91,8 @@ const darkHours = (post: BalancePlant & { readonly years: number }): readonly nu
 
 /** Hours differ by rounding only. */
 const ROUNDING_H = 1e-4;
+/** Cold on a bank that was emptied later, and self-discharge below the threshold: 0.05 % seen at most (see simulateBalance). */
+const COLD_FRAC = 0.002;
 const RUNS = { numRuns: 12 };
 
 describe("in drawn weather, without a band between thresholds", () => {
@@ -98,12 +100,12 @@ describe("in drawn weather, without a band between thresholds", () => {
     ["more panel", (by: number): Changes => ({ panelRatio: 1 + by })],
     ["less load", (by: number): Changes => ({ loadRatio: 1 / (1 + by) })],
     ["a cleaner panel", (): Changes => ({ panel: { soilingLossFrac: 0 } })],
-  ] as const)("%s never darkens a tier", (_, better) => {
+  ] as const)("%s never darkens a tier by more than cold explains", (_, better) => {
     fc.assert(
       fc.property(recipe, between(0.01, 1), (given, by) => {
         const base = darkHours(postOf(given));
         darkHours(postOf(given, better(by))).forEach((hours, i) => {
-          expect(hours).toBeLessThanOrEqual(base[i]! + ROUNDING_H);
+          expect(hours).toBeLessThanOrEqual(base[i]! * (1 + COLD_FRAC) + ROUNDING_H);
         });
       }),
       RUNS,
@@ -126,7 +128,7 @@ describe("in drawn weather, without a band between thresholds", () => {
       fc.property(recipe, (given) => {
         const base = darkHours(postOf(given));
         darkHours(postOf(given, { panel })).forEach((hours, i) => {
-          expect(hours).toBeGreaterThanOrEqual(base[i]! - ROUNDING_H);
+          expect(hours).toBeGreaterThanOrEqual(base[i]! * (1 - COLD_FRAC) - ROUNDING_H);
         });
       }),
       RUNS,
