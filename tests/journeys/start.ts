@@ -11,16 +11,8 @@ export type ProgramName = keyof typeof programs;
 /** A folder of its own for briefs, settings and written lists; gone when the test is over. */
 export function freshHome(): string {
   const folder = mkdtempSync(join(tmpdir(), "mastwright-journey-"));
-  onTestFinished(() =>
-    rmSync(folder, {
-      recursive: true,
-      force: true,
-      maxRetries: 10,
-      retryDelay: 100,
-      maxRetries: 10,
-      retryDelay: 50,
-    }),
-  );
+  // a program that was left may still be writing
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true, maxRetries: 15, retryDelay: 100 }));
   return folder;
 }
 
