@@ -15,6 +15,7 @@ import {
   MPPT_EFFICIENCY_FRAC,
   WIRING_LOSS_FRAC,
 } from "./practice/array.ts";
+import { CELL_CHEMISTRY } from "./practice/battery.ts";
 import { CONTROLLER_OWN_W } from "./practice/loads.ts";
 import { PRESENT_HEALTH_FRAC, REST_V_RATIO, type SkyKind, skyRatio } from "./practice/outlook.ts";
 
@@ -152,7 +153,7 @@ interface Post {
   readonly array: ArraySizing;
 }
 
-const coreChemistry = ({ chemistry }: Battery) => (chemistry === "agm" ? "lead-agm" : "lifepo4");
+const coreChemistry = ({ chemistry }: Battery) => CELL_CHEMISTRY[chemistry];
 
 /** What falls on the level, day by day; or a sentence where a figure is more than the sun can give. */
 function daysOf({ design, climate }: Post, { month, days }: OutlookQuestion): PostOutlook["days"] | string {

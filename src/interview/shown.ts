@@ -1,7 +1,7 @@
 /** How values and answers are written out: in the review, in summaries, after an answer, in refusals. */
 
 import { coordinatesText } from "../core/place/index.ts";
-import type { HorizonPoint, HorizonProfile } from "../core/sun/index.ts";
+import { compassWord, type HorizonPoint, type HorizonProfile } from "../core/sun/index.ts";
 import { formatNumber, formatQuantity } from "../core/units/index.ts";
 import type { OwnGround, OwnSun } from "../design/brief.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
@@ -39,18 +39,6 @@ export function valueText(question: Question, value: StoredValue): string {
   }
 }
 
-/** Compass points in the order of the azimuth, an eighth of the round each. */
-const winds = [
-  "north",
-  "north-east",
-  "east",
-  "south-east",
-  "south",
-  "south-west",
-  "west",
-  "north-west",
-] as const;
-
 /** "clear all round", "12 deg all round", "up to 15 deg, highest in the south". */
 function horizonText(points: HorizonProfile): string {
   const highest = points.reduce<HorizonPoint | null>(
@@ -64,7 +52,7 @@ function horizonText(points: HorizonProfile): string {
   const top = points.filter(({ elevationDeg }) => elevationDeg === highest.elevationDeg);
   const [first, last] = [top[0]!.azimuthDeg, top.at(-1)!.azimuthDeg];
   const middleDeg = last - first > 180 ? (first + last) / 2 + 180 : (first + last) / 2;
-  return `up to ${height}, highest in the ${winds[Math.round(middleDeg / 45) % 8]}`;
+  return `up to ${height}, highest in the ${compassWord(middleDeg)}`;
 }
 
 function ownSunText(figures: OwnSun | null): string {

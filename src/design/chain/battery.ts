@@ -1,6 +1,5 @@
 import {
   batteryCapacity,
-  type Chemistry as CellChemistry,
   capacityFrac,
   chargeSettings,
   frostSafeDodFrac,
@@ -12,6 +11,7 @@ import type { Battery, ChosenPair, Climate, Loads, Sun } from "../design.ts";
 import {
   BANK_LAG_K,
   BATTERY_MARGIN_FRAC,
+  CELL_CHEMISTRY,
   END_OF_LIFE_FRAC,
   LARGEST_ARRAY_AT_12_V_W,
   LARGEST_ARRAY_AT_24_V_W,
@@ -30,8 +30,6 @@ import { layOut } from "./battery-layout.ts";
 import { fixed, plain } from "./words.ts";
 
 export { batteryNotes } from "./battery-notes.ts";
-
-const CELL: Readonly<Record<Chemistry, CellChemistry>> = { agm: "lead-agm", lifepo4: "lifepo4" };
 
 /** The bank by the IEEE 1013 worksheet, in whole blocks; where a simulated pair was chosen, laid out for that. */
 export function batteryStage(
@@ -87,7 +85,11 @@ export function batteryStage(
   const wantedAh = chosen?.wantedAh ?? sized.requiredAh;
   const layout = layOut(brief, { chemistry, bankV, requiredAh: wantedAh });
   const { block } = layout;
-  const settings = chargeSettings({ chemistry: CELL[chemistry], nominalV: bankNominalV, tempC: 25 });
+  const settings = chargeSettings({
+    chemistry: CELL_CHEMISTRY[chemistry],
+    nominalV: bankNominalV,
+    tempC: 25,
+  });
   const usableWh = layout.bankAh * bankNominalV * permittedDodFrac * capacityAtTemperatureFrac;
   return {
     chemistry,
@@ -131,7 +133,7 @@ export function batteryStage(
     lowVoltageDisconnectV: Math.max(
       settings.lowVoltageDisconnectV,
       restVFromSoc({
-        chemistry: CELL[chemistry],
+        chemistry: CELL_CHEMISTRY[chemistry],
         socFrac: 1 - permittedDodFrac,
         nominalV: bankNominalV,
       }),
@@ -229,7 +231,7 @@ function coldCapacityFrac(bank: {
   // lithium below its lowest discharge temperature is a finding of its own; the sum goes on at that temperature
   const lowestC = bank.chemistry === "lifepo4" ? -20 : -40;
   return capacityFrac({
-    chemistry: CELL[bank.chemistry],
+    chemistry: CELL_CHEMISTRY[bank.chemistry],
     tempC: clamp(bank.temperatureC, lowestC, 60),
     hourRateH: clamp(24 * bank.autonomyDays, 1, 10_000),
   });

@@ -3,7 +3,7 @@ import { chargeCurrentBoundsA } from "../../core/energy/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Climate, Loads } from "../design.ts";
 import { MPPT_EFFICIENCY_FRAC } from "../practice/array.ts";
-import { END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
+import { CELL_CHEMISTRY, END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/battery.ts";
 import { LARGEST_ARRAY_ON_MAST_M2 } from "../practice/mounting.ts";
 import * as prices from "../practice/prices.ts";
 import {
@@ -116,7 +116,7 @@ export function bankCandidate(brief: Brief, battery: Battery, wantedAh: number):
  */
 export function isWellCharged(array: ArrayCandidate, bank: BankCandidate, battery: Battery): boolean {
   const { minA, maxA } = chargeCurrentBoundsA({
-    chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
+    chemistry: CELL_CHEMISTRY[battery.chemistry],
     capacityAh: bank.bankAh,
   });
   return (battery.bridgesDarkMonths || array.chargeA >= minA) && array.chargeA <= maxA;

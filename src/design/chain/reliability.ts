@@ -6,6 +6,7 @@ import {
   simulateBalance,
 } from "../../core/energy/index.ts";
 import { sum } from "../../core/numerics/index.ts";
+import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
 import type { Brief } from "../brief.ts";
 import type {
   ChosenPair,
@@ -18,7 +19,7 @@ import type {
   Yearly,
 } from "../design.ts";
 import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
-import { allowedDarkHours, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
+import { allowedDarkHours, CELL_CHEMISTRY, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
 import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
 import { FIRST_EFFORT, FULL_EFFORT, MOVING_TOPICS } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
@@ -174,7 +175,7 @@ function runOf(
     });
     const plant = {
       bank: {
-        chemistry: battery.chemistry === "agm" ? ("lead-agm" as const) : ("lifepo4" as const),
+        chemistry: CELL_CHEMISTRY[battery.chemistry],
         nominalV: battery.bankNominalV,
         ratedAh: bank.bankAh,
         healthFrac: END_OF_LIFE_FRAC,
@@ -239,10 +240,9 @@ function digest(wattsByHourOfYear: Float64Array): readonly number[] {
   ).flat();
 }
 
-const PICTURE = "picture";
-
+/** Of the most important tier: the picture's, or whatever the post is there for. */
 function darkHoursOf(balance: Balance): number {
-  return balance.tiers.find(({ name }) => name === PICTURE)?.darkHoursPerYear ?? 0;
+  return balance.tiers[0]?.darkHoursPerYear ?? 0;
 }
 
 function devicesByTier(brief: Brief, given: Handbook & { readonly sun: Sun }): ReadonlyMap<string, string> {
@@ -279,13 +279,13 @@ function yearlyOf(
   },
 ): Yearly {
   const { asAnswered, careful, dull } = runs;
-  const picture = asAnswered.tiers.find(({ name }) => name === PICTURE);
+  const picture = asAnswered.tiers[0];
   const { darkestSpell, energy } = asAnswered;
   // a month before the lowest day and some days after it
   const from = Math.max(0, darkestSpell.lowestAtDay - SPELL_DAYS + 9);
   const startDayOfYear = (darkestSpell.startDay + from) % 365;
   const life = bankLifeYears({
-    chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
+    chemistry: CELL_CHEMISTRY[battery.chemistry],
     cyclesPerYearByDepth: asAnswered.cyclesPerYearByDepth,
     tempC: asAnswered.ageingTempC,
   });
@@ -325,12 +325,5 @@ function yearlyOf(
 }
 
 function monthOfDay(day: number): number {
-  let month = 0;
-  let first = 0;
-  for (const days of [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]) {
-    if (day < first + days) return month;
-    first += days;
-    month += 1;
-  }
-  return 11;
+  return MEAN_DAY_BY_MONTH.findLastIndex(({ firstDayOfYear }) => firstDayOfYear <= day + 1);
 }

@@ -1,12 +1,13 @@
 import { chargeCurrentBoundsA } from "../../core/energy/index.ts";
 import { fixed } from "../chain/words.ts";
+import { CELL_CHEMISTRY } from "../practice/battery.ts";
 import type { Rule } from "./rule.ts";
 
 /** Too much current heats a battery, too little never brings lead-acid to absorption. */
 export const chargeCurrent: Rule = ({ battery, array }) => {
   if (!battery || !array) return null;
   const { minA, maxA } = chargeCurrentBoundsA({
-    chemistry: battery.chemistry === "agm" ? "lead-agm" : "lifepo4",
+    chemistry: CELL_CHEMISTRY[battery.chemistry],
     capacityAh: Math.max(battery.bankAh, 0.1),
   });
   const isA = array.chargeCurrentA;

@@ -1,11 +1,9 @@
 import { darkHoursText, fixed, monthSpans } from "../chain/words.ts";
+import { MUCH_SNOW_FRAC } from "../practice/sun.ts";
 import type { Rule } from "./rule.ts";
 
 /** Months that hold most of the dark hours are named: those that together have this share of them. @source judgement */
 const MOST_FRAC = 0.8;
-
-/** From here on snow is worth naming as a cause. @source judgement */
-const MUCH_SNOW_FRAC = 0.3;
 
 /** The built size misses the dark hours asked for: what would reach them. */
 export const darkHours: Rule = ({ brief, sun, reliability, loads, array }) => {

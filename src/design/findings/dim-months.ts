@@ -1,12 +1,10 @@
 import { chainOf } from "../chain/chain.ts";
 import { fixed, monthSpans } from "../chain/words.ts";
+import { MUCH_SNOW_FRAC } from "../practice/sun.ts";
 import type { Rule } from "./rule.ts";
 
 /** Below this a month is dull enough to set a size that the rest of the year does not need. @source judgement */
 const DIM_KWH_PER_M2 = 1;
-
-/** From here on snow is worth naming as a cause. @source judgement */
-const MUCH_SNOW_FRAC = 0.3;
 
 /** A dull winter multiplies the size: said with what sleeping through it would save. */
 export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {

@@ -1,6 +1,12 @@
 /** How long a bank must last alone, how deep it may go, and at which voltage it stands. */
+import type { Chemistry as CellChemistry } from "../../core/energy/index.ts";
 import { clamp, interpolate } from "../../core/numerics/index.ts";
 import type { Brief, Chemistry } from "../brief.ts";
+
+/** The kinds a builder can choose, by the names of the battery field. */
+export const CELL_CHEMISTRY = { agm: "lead-agm", lifepo4: "lifepo4" } as const satisfies Readonly<
+  Record<Chemistry, CellChemistry>
+>;
 
 /**
  * Deepest discharge in the rare dull spell, and on an ordinary day.

@@ -6,6 +6,9 @@ import type { ByMonth } from "../design.ts";
 /** Flatter glass keeps its dirt. @source common practice, no source: at least 10 to 15 degrees */
 export const LEAST_TILT_DEG = 15;
 
+/** From this share of a month on snow is worth naming as a cause. @source judgement */
+export const MUCH_SNOW_FRAC = 0.3;
+
 /** Where snow lies for weeks it must slide. @source common practice, no source: steeper where snow falls, 45 degrees and more */
 export const SNOWY_LEAST_TILT_DEG = 45;
 /** From so many weeks of snow a year on. @source judgement */
