@@ -105,7 +105,11 @@ export const tellings: readonly Telling<Design>[] = [
         askedDarkHours === null
           ? ""
           : ` ${isSaid ? "You asked for" : "Until you say, it may be"} at most ${n(askedDarkHours)}.`;
-      return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with your margin used up.${asked}`;
+      const own =
+        yearly.ownYear === null
+          ? ""
+          : ` In the very hours of ${yearly.ownYear.source}: ${n(yearly.ownYear.darkHours)}; a typical year knows no bad spell.`;
+      return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with your margin used up.${asked}${own}`;
     },
     short: (design) => {
       const { yearly } = there(design.reliability);

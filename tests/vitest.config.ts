@@ -16,7 +16,7 @@ export default defineConfig({
           exclude: ["tests/journeys/**"],
           // nothing below the commands keeps a state, so files may share what they have loaded
           isolate: false,
-          testTimeout: 20_000,
+          testTimeout: 60_000,
         },
       },
       {

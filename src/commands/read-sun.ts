@@ -3,10 +3,10 @@ import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readEpw, readPowerClimatology, readTmy3 } from "../core/climate/index.ts";
+import { readEpw, readPowerClimatology, readTmy3, type TypicalYear } from "../core/climate/index.ts";
 import { bearingAndDistance } from "../core/place/index.ts";
-import { ownWeatherPlace } from "../core/weather/index.ts";
-import type { OwnSun, Site } from "../design/index.ts";
+import { ownWeatherPlace, packHours } from "../core/weather/index.ts";
+import type { KeptHours, OwnSun, Site } from "../design/index.ts";
 import { looksLikeFigures, readMonthlyFigures, type SunReading } from "../interview/index.ts";
 import type { Fetched } from "./fetch-power.ts";
 import { spotText } from "./spot.ts";
@@ -60,6 +60,11 @@ function fetched(site: Site): SunReading {
   return fromText(answer.text, "NASA POWER", site);
 }
 
+function keptHours(year: TypicalYear): KeptHours {
+  const { latitudeDeg, longitudeDeg, utcOffsetH } = year;
+  return { latitudeDeg, longitudeDeg, utcOffsetH, packed: packHours(year) };
+}
+
 function fromFile(path: string, site: Site): SunReading {
   const name = basename(path);
   try {
@@ -89,6 +94,7 @@ function fromText(text: string, name: string, site: Site): SunReading {
     // Rounded, for they are kept in the brief: a year is no better known than that.
     dailyQuantilesByMonth: days?.dailyGhiQuantilesByMonth.map((shares) => shares.map(rounder(3))) ?? null,
     lag1ByMonth: days && (ownWeatherPlace(days).lag1ByMonth?.map(rounder(2)) ?? null),
+    hours: days && keptHours(days),
     source: name,
   };
   const { distanceM } = bearingAndDistance({
@@ -103,6 +109,6 @@ function fromText(text: string, name: string, site: Site): SunReading {
   return {
     kind: "figures",
     figures,
-    says: `${name} gives ${mean.toFixed(2)} kWh/m2 a day over the year${days === null ? "" : ", and how dull and bright its days are"}.${where}`,
+    says: `${name} gives ${mean.toFixed(2)} kWh/m2 a day over the year${days === null ? "" : ", how dull and bright its days are, and its hours"}.${where}`,
   };
 }

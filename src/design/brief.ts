@@ -72,8 +72,19 @@ export interface OwnSun {
   readonly dailyQuantilesByMonth: readonly (readonly number[])[] | null;
   /** Correlation of neighbouring days as normal scores, 0 to 0.95; null where the source has no days. */
   readonly lag1ByMonth: readonly number[] | null;
+  /** The source's own hours; null where it has none. */
+  readonly hours: KeptHours | null;
   /** Who says so: "typed by the builder", a file's name and layout. */
   readonly source: string;
+}
+
+/** A typical year's hours as a brief keeps them. */
+export interface KeptHours {
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  readonly utcOffsetH: number;
+  /** By packHours of core/weather. */
+  readonly packed: string;
 }
 
 /** Which of two sun sources the sizes are worked from. */

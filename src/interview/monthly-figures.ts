@@ -72,6 +72,7 @@ function figures(ghiDailyKWhPerM2ByMonth: readonly number[], source: string): Su
       meanTempCByMonth: null,
       dailyQuantilesByMonth: null,
       lag1ByMonth: null,
+      hours: null,
       source,
     },
     says: `That is ${number(mean)} kWh/m2 a day on level ground over the year.`,

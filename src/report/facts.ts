@@ -84,7 +84,13 @@ function secondTilt(sun: Sun): string {
 
 function darkHoursText({ yearly, askedDarkHours, years }: Reliability): string {
   const asked = askedDarkHours === null ? "" : ` Asked for: at most ${whole(askedDarkHours)}.`;
-  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} when your margin is used up, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}`;
+  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} when your margin is used up, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}${ownYearText(yearly.ownYear)}`;
+}
+
+function ownYearText(own: Reliability["yearly"]["ownYear"]): string {
+  return own === null
+    ? ""
+    : ` In the very hours of ${own.source} about ${whole(own.darkHours)} hours, the battery never below ${whole(100 * own.lowestSocFrac)} %; a typical year has no bad spell, so the size rests on the others.`;
 }
 
 function pictureRows({ view, brief }: Design): readonly Row[] {

@@ -10,6 +10,9 @@ import * as z from "zod";
 
 export const schemaVersion = 1;
 
+/** Three series of 8760 hours, two bytes each, in base64. */
+const packedHoursLength = (3 * 8760 * 2 * 4) / 3;
+
 const origin = z.enum(["measured", "datasheet", "estimate", "assumed"]);
 
 const site = z.strictObject({
@@ -56,7 +59,7 @@ const storedValue = z.discriminatedUnion("kind", [
       .strictObject({
         ghiDailyKWhPerM2ByMonth: z.array(z.number().min(0).max(15)).length(12).readonly(),
         meanTempCByMonth: z.array(z.number()).length(12).readonly().nullable(),
-        // Briefs saved before these were kept have neither.
+        // Briefs saved before these were kept have none of the next three.
         dailyQuantilesByMonth: z
           .array(z.array(z.number().min(0).max(16)).length(16).readonly())
           .length(12)
@@ -64,6 +67,18 @@ const storedValue = z.discriminatedUnion("kind", [
           .nullable()
           .default(null),
         lag1ByMonth: z.array(z.number().min(0).max(0.95)).length(12).readonly().nullable().default(null),
+        hours: z
+          .strictObject({
+            latitudeDeg: z.number().min(-90).max(90),
+            longitudeDeg: z.number().min(-180).max(180),
+            utcOffsetH: z.number().min(-12).max(14),
+            packed: z
+              .string()
+              .length(packedHoursLength)
+              .regex(/^[A-Za-z0-9+/]*$/),
+          })
+          .nullable()
+          .default(null),
         source: z.string(),
       })
       .nullable(),

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
 import { readSun } from "../../src/commands/read-sun.ts";
-import { usualLag1 } from "../../src/core/weather/index.ts";
+import { unpackHours, usualLag1 } from "../../src/core/weather/index.ts";
 import { near } from "../helpers/near.ts";
 import { epwText, tmy3Text } from "../reference/typical-years/invented-year.ts";
 
@@ -16,6 +16,10 @@ function fileOf(name: string, text: string): string {
   writeFileSync(path, text);
   return path;
 }
+
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+const yearMean = ({ ghiDailyKWhPerM2ByMonth }: { readonly ghiDailyKWhPerM2ByMonth: readonly number[] }) =>
+  ghiDailyKWhPerM2ByMonth.reduce((total, value, month) => total + value * DAYS[month]!, 0) / 365;
 
 // What is in the files is held against pvlib in tests/reference/typical-years; here, that it arrives.
 test.each([
@@ -37,10 +41,18 @@ test.each([
   const usual = usualLag1(0.4);
   expect(lag1ByMonth!.reduce((total, lag1) => total + lag1, 0) / 12).toBeLessThan(usual);
   expect(Math.min(...lag1ByMonth!)).toBeGreaterThanOrEqual(0);
-  expect(reading.says).toContain("and how dull and bright its days are");
+  expect(reading.says).toContain("how dull and bright its days are, and its hours");
+
+  const { hours } = reading.figures;
+  expect(hours).toMatchObject({ utcOffsetH: 1 });
+  const { ghiWPerM2, tempC } = unpackHours(hours!.packed);
+  near(ghiWPerM2.reduce((total, value) => total + value, 0) / 365_000, yearMean(reading.figures), {
+    within: 0.005,
+  });
+  expect(Math.min(...tempC)).toBeLessThan(Math.max(...tempC));
 });
 
 test("typed figures bring none of it", () => {
   const reading = readSun("0.6 1.2 2.3 3.7 4.7 5.0 4.8 4.0 2.8 1.5 0.8 0.5", site, false);
-  expect(reading).toMatchObject({ figures: { dailyQuantilesByMonth: null, lag1ByMonth: null } });
+  expect(reading).toMatchObject({ figures: { dailyQuantilesByMonth: null, lag1ByMonth: null, hours: null } });
 });

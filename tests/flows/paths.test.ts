@@ -36,6 +36,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
             meanTempCByMonth: null,
             dailyQuantilesByMonth: null,
             lag1ByMonth: null,
+            hours: null,
             source: "a station",
           },
     says: null,

@@ -32,6 +32,7 @@ const figures = {
   meanTempCByMonth: null,
   dailyQuantilesByMonth: null,
   lag1ByMonth: null,
+  hours: null,
   source: "a service",
 };
 const asked: { text: string; label: string | undefined; isAgreed: boolean }[] = [];

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { packHours } from "../../src/core/weather/index.ts";
 import { briefJsonSchema, foldersFrom, migrateBrief, readBriefText } from "../../src/store/index.ts";
 
 describe("migrations", () => {
@@ -86,11 +87,22 @@ describe("sun figures of the builder's own", () => {
   });
 
   test("saved before their days were kept can still be read", () => {
-    expect(read(bare)).toMatchObject(kept({ ...bare, dailyQuantilesByMonth: null, lag1ByMonth: null }));
+    expect(read(bare)).toMatchObject(
+      kept({ ...bare, dailyQuantilesByMonth: null, lag1ByMonth: null, hours: null }),
+    );
   });
 
   test("keep their days", () => {
     expect(read({ ...bare, ...days })).toMatchObject(kept({ ...bare, ...days }));
+  });
+
+  test("keep the hours of a file, and a cut off text of them is damage", () => {
+    const flat = new Float64Array(8760).fill(10);
+    const packed = packHours({ ghiWPerM2: flat, dhiWPerM2: null, tempC: flat });
+    const hours = { latitudeDeg: 52, longitudeDeg: -3, utcOffsetH: 0, packed };
+    expect(read({ ...bare, ...days, hours })).toMatchObject(kept({ ...bare, ...days, hours }));
+    const cut = { ...hours, packed: packed.slice(0, -4) };
+    expect(read({ ...bare, ...days, hours: cut }).kind).toBe("damaged");
   });
 
   test("with days that cannot be are damage", () => {

@@ -3,6 +3,7 @@ import { clamp, within } from "../numerics/index.ts";
 import { hourlyDiffuseFrac } from "../sun/index.ts";
 import { DAYS_A_YEAR, HOURS_A_YEAR, meanByMonth } from "./calendar.ts";
 import { levelYear } from "./level-year.ts";
+import type { OwnHours } from "./packed-hours.ts";
 import { measuredLag1ByMonth } from "./persistence.ts";
 import { SOLAR_CLOCK, sunSteps } from "./sun-steps.ts";
 import { CLEAREST_DAY_INDEX } from "./tables.ts";
@@ -11,11 +12,7 @@ import type { WeatherPlace, WeatherYears } from "./weather-years.ts";
 type OwnYear = Pick<
   TypicalYear,
   | "latitudeDeg"
-  | "longitudeDeg"
-  | "utcOffsetH"
   | "ghiWPerM2"
-  | "dhiWPerM2"
-  | "tempC"
   | "ghiDailyKWhPerM2ByMonth"
   | "dailyGhiQuantilesByMonth"
   | "meanTempCByMonth"
@@ -39,7 +36,7 @@ const SOLAR_NORMAL_W_PER_M2 = 1367;
  * @throws RangeFault outside that range, or for lists that have not 8760 hours
  * @source Erbs, Klein and Duffie 1982, hourly
  */
-export function ownYears(own: OwnYear & { readonly years?: number }): WeatherYears {
+export function ownYears(own: OwnHours & { readonly years?: number }): WeatherYears {
   const years = Math.floor(within("years", own.years ?? 2, 1, 1000));
   within("hours of ghiWPerM2", own.ghiWPerM2.length, HOURS_A_YEAR, HOURS_A_YEAR);
   within("hours of tempC", own.tempC.length, HOURS_A_YEAR, HOURS_A_YEAR);

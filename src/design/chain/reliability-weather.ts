@@ -1,7 +1,14 @@
 /** Hours of weather at the place and what one watt of panel gives in them, kept from answer to answer. */
 import { bankTempC } from "../../core/energy/index.ts";
 import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
-import { HOURS_A_YEAR, planeYield, type WeatherYears, weatherYears } from "../../core/weather/index.ts";
+import {
+  HOURS_A_YEAR,
+  ownYears,
+  planeYield,
+  unpackHours,
+  type WeatherYears,
+  weatherYears,
+} from "../../core/weather/index.ts";
 import type { Brief } from "../brief.ts";
 import type { Climate, Remember, Sun } from "../design.ts";
 import { BANK_LAG_H, WEATHER_SEED } from "../practice/reliability.ts";
@@ -19,17 +26,19 @@ export interface PostWeather {
   readonly outputRatio: Float64Array;
 }
 
+interface Setting {
+  readonly climate: Climate;
+  readonly sun: Sun;
+  readonly isDirect: boolean;
+}
+
+/** Years drawn from the place's climate. */
 export function postWeather(
   brief: Brief,
-  given: {
-    readonly climate: Climate;
-    readonly sun: Sun;
-    readonly isDirect: boolean;
-    readonly years: number;
-  },
+  given: Setting & { readonly years: number },
   remember: Remember,
 ): PostWeather {
-  const { climate, sun, isDirect, years } = given;
+  const { climate, years } = given;
   const place = {
     latitudeDeg: brief.place.site.value!.latitudeDeg,
     ghiDailyKWhPerM2ByMonth: climate.ghiDailyKWhPerM2ByMonth,
@@ -41,24 +50,42 @@ export function postWeather(
     seed: WEATHER_SEED,
     years,
   };
-  const { weather, bank } = remember("weather", place, () => {
-    const drawn = weatherYears(place);
+  return underWeather(brief, { ...given, from: place, weather: () => weatherYears(place) }, remember);
+}
+
+/** The one year of the builder's own file, hour by hour as it stands there; null where they brought none. */
+export function ownPostWeather(brief: Brief, given: Setting, remember: Remember): PostWeather | null {
+  const hours = brief.place.ownSun.value?.hours ?? null;
+  if (hours === null) return null;
+  const weather = (): WeatherYears => ownYears({ ...hours, ...unpackHours(hours.packed), years: 1 });
+  return underWeather(brief, { ...given, from: hours, weather }, remember);
+}
+
+/** @param given.from  all that the weather follows from */
+function underWeather(
+  brief: Brief,
+  given: Setting & { readonly from: object; readonly weather: () => WeatherYears },
+  remember: Remember,
+): PostWeather {
+  const { from, sun, isDirect } = given;
+  const { weather, bank } = remember("weather", from, () => {
+    const hours = given.weather();
     return {
-      weather: drawn,
-      bank: bankTempC({ ambientTempC: drawn.ambientTempC, timeConstantH: BANK_LAG_H }).map((tempC) =>
+      weather: hours,
+      bank: bankTempC({ ambientTempC: hours.ambientTempC, timeConstantH: BANK_LAG_H }).map((tempC) =>
         Math.max(COLDEST_BANK_C, tempC),
       ),
     };
   });
   const panel = panelOf(brief, sun);
   const at = (tiltDeg: number): Float64Array =>
-    remember("yield", { place, panel, tiltDeg, isDirect }, () => {
+    remember("yield", { from, panel, tiltDeg, isDirect }, () => {
       const { powerWPerRatedW, currentAPerRatedA } = planeYield({ ...panel, weather, tiltDeg });
       return isDirect ? currentAPerRatedA : powerWPerRatedW;
     });
   const winter = at(sun.tiltDeg);
   return {
-    years,
+    years: weather.years,
     ambientTempC: weather.ambientTempC,
     bankTempC: bank,
     outputRatio:

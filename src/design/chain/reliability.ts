@@ -11,6 +11,7 @@ import type { Brief } from "../brief.ts";
 import type {
   ChosenPair,
   Meaning,
+  OwnYearOutcome,
   PairOutcome,
   Reliability,
   Remember,
@@ -35,7 +36,7 @@ import {
   pairCost,
 } from "./reliability-pairs.ts";
 import { bestFirst, recommended } from "./reliability-verdict.ts";
-import { type PostWeather, postWeather } from "./reliability-weather.ts";
+import { ownPostWeather, type PostWeather, postWeather } from "./reliability-weather.ts";
 
 export { reliabilityNotes } from "./reliability-notes.ts";
 
@@ -80,11 +81,8 @@ function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, rememb
   const { climate, battery, array, sun } = given;
   const isMoving = MOVING_TOPICS.some((topic) => brief.openTopics.includes(topic));
   const effort = isMoving ? FIRST_EFFORT : FULL_EFFORT;
-  const weather = postWeather(
-    brief,
-    { climate, sun, isDirect: array.controller === "pwm", years: effort.years },
-    remember,
-  );
+  const setting = { climate, sun, isDirect: array.controller === "pwm" };
+  const weather = postWeather(brief, { ...setting, years: effort.years }, remember);
   const run = runOf(brief, given, weather, remember);
   const dullRatio = 1 - climate.ghiUncertaintyFrac;
   const carefulRatio = Math.max(1 + brief.power.marginFrac.value, 1 / dullRatio);
@@ -145,8 +143,28 @@ function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, rememb
       asAnswered: run(chosenPair, AS_ANSWERED),
       careful: run(chosenPair, careful),
       dull: run(chosenPair, { demandRatio: 1, sunRatio: dullRatio }),
+      ownYear: ownYearOf(brief, given, ownPostWeather(brief, setting, remember), chosenPair),
       devicesByTier: devicesByTier(brief, given),
     }),
+  };
+}
+
+/** One year's run is not worth remembering. */
+const unremembered: Remember = (_task, _given, work) => work();
+
+function ownYearOf(
+  brief: Brief,
+  given: Handbook & { readonly sun: Sun },
+  weather: PostWeather | null,
+  pair: Pair,
+): OwnYearOutcome | null {
+  const { ownSun } = brief.place;
+  if (weather === null || ownSun.value === null) return null;
+  const balance = runOf(brief, given, weather, unremembered)(pair, AS_ANSWERED);
+  return {
+    source: ownSun.value.source,
+    darkHours: darkHoursOf(balance),
+    lowestSocFrac: Math.min(...balance.lowestSocFracByMonth),
   };
 }
 
@@ -275,10 +293,11 @@ function yearlyOf(
     readonly asAnswered: Balance;
     readonly careful: Balance;
     readonly dull: Balance;
+    readonly ownYear: OwnYearOutcome | null;
     readonly devicesByTier: ReadonlyMap<string, string>;
   },
 ): Yearly {
-  const { asAnswered, careful, dull } = runs;
+  const { asAnswered, careful, dull, ownYear } = runs;
   const picture = asAnswered.tiers[0];
   const { darkestSpell, energy } = asAnswered;
   // a month before the lowest day and some days after it
@@ -295,6 +314,7 @@ function yearlyOf(
     darkHours: picture?.darkHoursPerYear ?? 0,
     worstTenthDarkHours: picture?.worstYearInTenDarkHours ?? 0,
     darkHoursByMonth: picture?.darkHoursByMonth ?? Array.from({ length: 12 }, () => 0),
+    ownYear,
     carefulDarkHours: darkHoursOf(careful),
     dullSunDarkHours: darkHoursOf(dull),
     lossOfLoadFrac: wantedWh > 0 ? unmetWh / wantedWh : 0,

@@ -38,6 +38,14 @@ export interface DarkSpell {
   readonly offBelowSocFrac: number;
 }
 
+/** What the chosen pair does in the one year of the builder's own file. */
+export interface OwnYearOutcome {
+  /** Whose hours they are. */
+  readonly source: string;
+  readonly darkHours: number;
+  readonly lowestSocFrac: number;
+}
+
 /** What the chosen pair does, in full. */
 export interface Yearly {
   /** Mean hours a year in which the picture is dark: demand as answered, sun as the source says, bank at the end of its life. */
@@ -45,6 +53,8 @@ export interface Yearly {
   /** In the worst year of ten. */
   readonly worstTenthDarkHours: number;
   readonly darkHoursByMonth: ByMonth;
+  /** null where the builder brought no hours. */
+  readonly ownYear: OwnYearOutcome | null;
   /** With the careful case's larger demand. */
   readonly carefulDarkHours: number;
   /** With a sun duller by its whole uncertainty. */

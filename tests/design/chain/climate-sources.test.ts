@@ -15,6 +15,7 @@ const own = (share: number, trusted: TrustedSun = "lower"): Brief =>
         meanTempCByMonth: null,
         dailyQuantilesByMonth: null,
         lag1ByMonth: null,
+        hours: null,
         source: "a station",
       }),
       trustedSun: given(trusted),

@@ -70,6 +70,7 @@ const ownSun = (share: number) => {
         meanTempCByMonth: null,
         dailyQuantilesByMonth: null,
         lag1ByMonth: null,
+        hours: null,
         source: "a station",
       }),
     },
