@@ -16,7 +16,7 @@ export const autonomyTopic = topic(
       shows: "battery",
       label: "If it goes dark",
       ask: "How bad is it if the picture goes dark in a dull week?",
-      hint: "The stricter the answer, the bigger the battery.",
+      hint: "The stricter the answer, the bigger the battery or the panels.",
       why: "It sets how many sunless days the battery must carry. That is most of the post's weight and cost.",
       how: "Think of the last bad week of weather: what would a missing day of pictures have cost you?",
       options: [

@@ -161,7 +161,7 @@ export const powerTopic = topic(
       why: "They rarely agree: the handbook knows no weather, and the weather years know no surprises.",
       how: "Look at the dark hours of each, and at what they cost; a careful inspector will ask for the handbook's.",
       options: [
-        { id: "recommended", label: "The one that reaches what I asked for, for the least money" },
+        { id: "recommended", label: "The one that reaches what I asked for at about the least price" },
         { id: "handbook", label: "The handbook's" },
         { id: "simulation", label: "The one of the weather years" },
       ],

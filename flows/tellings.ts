@@ -3,6 +3,7 @@
  */
 import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
 import type { Design, StageName } from "../src/design/design.ts";
+import type { Meaning } from "../src/design/index.ts";
 import type { Telling } from "../src/interview/define.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
@@ -31,16 +32,22 @@ const arrayText = (design: Design) => {
   return `${n(array.installedW, 3)} W (${array.panels} x ${n(array.panelW, 3)} W)`;
 };
 
-/** What the answers to a choice would come to at this post, as far as it is known. */
-export function optionNotes(questionId: string, design: () => Design): Readonly<Record<string, string>> {
+/**
+ * What the answers to a choice would come to at this post, as far as it is known.
+ *
+ * @param meanings  worked only where they are asked for
+ */
+export function optionNotes(
+  questionId: string,
+  meanings: () => readonly Meaning[],
+): Readonly<Record<string, string>> {
   if (questionId !== "autonomy.consequence") return {};
-  const { reliability } = design();
-  if (reliability === null) return {};
   return Object.fromEntries(
-    reliability.meanings.map(({ consequence, pair }) => [
-      consequence,
-      pair === null ? "out of reach" : `${n(pair.installedW, 3)} W with ${n(pair.bankAh)} Ah`,
-    ]),
+    meanings().map(({ consequence, askedDays, isReached, ...size }) => {
+      const sizes = `${n(size.installedW, 3)} W with ${n(size.bankAh)} Ah at ${size.bankV} V`;
+      if (askedDays !== null) return [consequence, `${sizes} for ${plural(askedDays, "day")}`];
+      return [consequence, isReached ? sizes : "out of reach"];
+    }),
   );
 }
 

@@ -8,7 +8,7 @@ import { brotliDecompressSync } from "node:zlib";
 import { briefFromAnswers, optionNotes, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import { openPlaces, type PlaceIndex, timeZoneAt } from "../core/place/index.ts";
-import { type Design, designOf, type Site, type World } from "../design/index.ts";
+import { type Design, designOf, meaningsOf, type Site, type World } from "../design/index.ts";
 import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 import { chartsOf } from "../report/index.ts";
@@ -102,7 +102,7 @@ export const interview: Interview<Design> = {
   readGround,
   designOf: designOfAnswers,
   findingsOf: (design) => design.findings,
-  optionNotes,
+  optionNotes: (id, design) => optionNotes(id, () => meaningsOf(design(), world)),
   charts: chartsOf,
   outlook: (asked, design) => lookAhead(design, asked, postClock(design, new Date().toISOString())).said,
 };

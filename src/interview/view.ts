@@ -91,15 +91,23 @@ function optionsOf({ question }: Walked): View["options"] {
   }));
 }
 
-/** "Here 1 is 200 W with 150 Ah, 2 is 300 W with 200 Ah.": what the options come to; empty for most questions. */
+/** "Here 1 is 200 W with 150 Ah, 2 and 3 are 300 W with 200 Ah.": what the options come to; empty for most questions. */
 function meaningOf<D>(interview: Interview<D>, state: State, { id, question }: Walked): string {
   if (question.kind !== "choice") return "";
   const notes = interview.optionNotes(id, () => designNow(interview, state));
-  const said = question.options.flatMap((option: { id: string }, index: number) =>
-    notes[option.id] === undefined ? [] : [`${index + 1} is ${notes[option.id]}`],
+  const numbersByNote = new Map<string, number[]>();
+  question.options.forEach((option: { id: string }, index: number) => {
+    const note = notes[option.id];
+    if (note !== undefined) numbersByNote.set(note, [...(numbersByNote.get(note) ?? []), index + 1]);
+  });
+  const said = [...numbersByNote].map(
+    ([note, numbers]) => `${inWords(numbers)} ${numbers.length > 1 ? "are" : "is"} ${note}`,
   );
   return said.length === 0 ? "" : `Here ${said.join(", ")}.`;
 }
+
+const inWords = (numbers: readonly number[]): string =>
+  numbers.length === 1 ? `${numbers[0]}` : `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
 
 /** "Distance (m or ft)", "Dirt". */
 function promptOf(walked: Walked): string {

@@ -18,6 +18,13 @@ describe("what options come to", () => {
     expect(view(interview, state).hint).toMatch(/^Infrared burns all night\. Here 1 is \d+ figures\.$/);
     expect(view(interview, state).options[0]).toEqual({ number: 1, label: "Nothing" });
   });
+  test("is said once for options that come to the same", () => {
+    const alike: Interview<SmallDesign> = {
+      ...interview,
+      optionNotes: () => ({ none: "200 W", infrared: "200 W" }),
+    };
+    expect(view(alike, after("hill", "4 m", "5 W")).hint).toMatch(/Here 1 and 2 are 200 W\.$/);
+  });
   test("and nothing is added to any other question", () => {
     expect(view(interview, started()).hint).toBe(view(smallInterview, started()).hint);
   });

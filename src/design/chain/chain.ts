@@ -1,7 +1,5 @@
 import type { Brief } from "../brief.ts";
-import type { ChosenPair, Climate, Design, Loads, StageName, Sun, Withheld, World } from "../design.ts";
-import { arrayStage } from "./array.ts";
-import { batteryStage, voltageOfPair } from "./battery.ts";
+import type { Climate, Design, StageName, Sun, Withheld, World } from "../design.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
 import { linkStage } from "./link.ts";
 import { loadsStage } from "./loads.ts";
@@ -9,8 +7,7 @@ import { moneyStage } from "./money.ts";
 import { mountingStage } from "./mounting.ts";
 import { provisionalStages } from "./order.ts";
 import { partsStage } from "./parts.ts";
-import { chosenPairOf, reliabilityStage } from "./reliability.ts";
-import type { Handbook } from "./reliability-pairs.ts";
+import { sizedOf } from "./sized.ts";
 import { sunStage } from "./sun.ts";
 import { viewStage } from "./view.ts";
 import { wiringStage } from "./wiring.ts";
@@ -72,69 +69,6 @@ export function chainUnder(
     provisional: provisionalStages(brief, { hasClimate: climate !== null }),
     withheld: withheldOf(brief, above.refusal),
   };
-}
-
-/**
- * Bank and array: the worksheets', or the simulated pair where that is built. A pair much smaller or larger than the worksheets'
- * may suit another voltage of the bank: it is then sought anew at that one.
- */
-function sizedOf(
-  brief: Brief,
-  given: { readonly climate: Climate | null; readonly sun: Sun | null; readonly loads: Loads },
-  world: World,
-  sizedLike: Omit<Design, "findings"> | null,
-): Pick<Design, "reliability" | "battery" | "array"> {
-  const { climate, sun, loads } = given;
-  const handbook = handbookOf(brief, given);
-  if (handbook === null) return { reliability: null, battery: null, array: null };
-  const built = (of: Brief, chosen: ChosenPair) => {
-    const battery = batteryStage(of, climate, sun, loads, chosen);
-    return { battery, array: arrayStage(of, climate, sun, loads, battery, chosen) };
-  };
-  if (sizedLike) {
-    const chosen = inProportion(handbook, sizedLike);
-    const { battery, array } = chosen ? built(brief, chosen) : handbook;
-    return { reliability: null, battery, array };
-  }
-  const reliability = reliabilityStage(brief, handbook, world);
-  const chosen = chosenPairOf(reliability);
-  if (!chosen) return { reliability, battery: handbook.battery, array: handbook.array };
-  const { bankV, bankVReason } = voltageOfPair(brief, handbook.battery, chosen);
-  if (bankV === handbook.battery.bankV) return { reliability, ...built(brief, chosen) };
-  const at: Brief = {
-    ...brief,
-    power: { ...brief.power, bankV: { ...brief.power.bankV, value: bankV as 12 | 24 | 48 } },
-  };
-  const other = handbookOf(at, given)!;
-  const again = reliabilityStage(at, other, world);
-  const pair = chosenPairOf(again);
-  if (!pair) return { reliability, ...built(brief, chosen) };
-  const { battery, array } = built(at, pair);
-  return { reliability: again, battery: battery && { ...battery, bankVReason }, array };
-}
-
-/** The simulated pair of a design, larger or smaller as the handbook's own sizes are; null where the handbook's was built. */
-function inProportion(handbook: Handbook, design: Omit<Design, "findings">): ChosenPair | null {
-  const { reliability, battery, array, loads } = design;
-  if (!battery || !array || chosenPairOf(reliability) === null || array.requiredW <= 0) return null;
-  const { wantedAh, wantedW } = reliability!.chosen;
-  return {
-    wantedW: (wantedW * handbook.array.requiredW) / array.requiredW,
-    wantedAh:
-      (wantedAh * battery.bankNominalV * handbook.loads.largestDailyWh) /
-      (handbook.battery.bankNominalV * loads.largestDailyWh),
-  };
-}
-
-/** Both sizes by the worksheets: what the simulation starts from, and the design itself where nothing better is chosen. */
-function handbookOf(
-  brief: Brief,
-  given: { readonly climate: Climate | null; readonly sun: Sun | null; readonly loads: Loads },
-): (Handbook & { readonly sun: Sun }) | null {
-  const { climate, sun, loads } = given;
-  const battery = batteryStage(brief, climate, sun, loads);
-  const array = arrayStage(brief, climate, sun, loads, battery);
-  return climate && sun && battery && array ? { climate, sun, loads, battery, array } : null;
 }
 
 /** Stages that rest on the climate and have nothing to stand in for it. */

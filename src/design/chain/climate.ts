@@ -6,7 +6,8 @@ import {
   withOwnFigures,
 } from "../../core/climate/index.ts";
 import { indexOfMin } from "../../core/numerics/index.ts";
-import type { Brief } from "../brief.ts";
+import { unpackHours } from "../../core/weather/index.ts";
+import type { Brief, OwnSun } from "../brief.ts";
 import type { Climate, World } from "../design.ts";
 
 export { climateNotes } from "./climate-notes.ts";
@@ -16,7 +17,7 @@ export function climateStage(brief: Brief, world: World): Climate | null {
   const site = brief.place.site.value;
   if (!site) return null;
   const map = world.climateAt(site);
-  const own = ownFigures(brief, site.latitudeDeg);
+  const own = ownFigures(brief, site.latitudeDeg, map.kind === "refused" ? null : map);
   const ownLag1ByMonth = brief.place.ownSun.value?.lag1ByMonth ?? null;
   if (map.kind === "refused")
     return own === null ? null : stageOf(world.climateOfOwn(site, own), null, ownLag1ByMonth);
@@ -33,7 +34,7 @@ export function climateStage(brief: Brief, world: World): Climate | null {
 }
 
 /** What the builder brought, as core takes it. */
-function ownFigures(brief: Brief, latitudeDeg: number): OwnFigures | null {
+function ownFigures(brief: Brief, latitudeDeg: number, map: SiteClimate | null): OwnFigures | null {
   const { value, origin } = brief.place.ownSun;
   if (value === null) return null;
   return {
@@ -43,6 +44,29 @@ function ownFigures(brief: Brief, latitudeDeg: number): OwnFigures | null {
     source: value.source,
     meanTempCByMonth: value.meanTempCByMonth ?? undefined,
     dailyGhiQuantilesByMonth: value.dailyQuantilesByMonth ?? undefined,
+    ...extremesOf(value, map),
+  };
+}
+
+/**
+ * The coldest and the hottest hour: of the file where they go beyond what the map has, for a typical year leaves out the worst
+ * and a map the local.
+ */
+function extremesOf(
+  { meanTempCByMonth, hours }: OwnSun,
+  map: SiteClimate | null,
+): Pick<OwnFigures, "lowestTempC" | "highestTempC"> {
+  if (hours === null || meanTempCByMonth === null) return {};
+  const { tempC } = unpackHours(hours.packed);
+  return {
+    lowestTempC: tempC.reduce(
+      (lowest, each) => Math.min(lowest, each),
+      Math.min(...meanTempCByMonth, map?.designColdTempC ?? 60),
+    ),
+    highestTempC: tempC.reduce(
+      (highest, each) => Math.max(highest, each),
+      Math.max(...meanTempCByMonth, map?.designHotTempC ?? -90),
+    ),
   };
 }
 

@@ -65,15 +65,17 @@ function mainPriorityOf(draws: readonly Drawn[]): number {
     : Math.max(0, ...devices.map(({ priority }) => priority));
 }
 
-/** Watts by hour, and what a thermostat switches by the weather's own temperature where the post runs all year. */
+/** Watts by hour, and what a thermostat switches by the weather's own temperature. */
 function hourly(
   draws: readonly Drawn[],
   brief: Brief,
   given: { readonly climate: Climate; readonly sun: Sun; readonly demandRatio: number },
 ): { readonly wattsByHourOfYear: Float64Array; readonly byAmbient: readonly AmbientLoad[] } {
-  const isAllYear = brief.hours.runsInMonth.value.every(Boolean);
-  const byAmbient = isAllYear ? draws.flatMap((drawn) => ambientLoad(drawn, given.demandRatio)) : [];
-  const steady = isAllYear ? draws.filter((drawn) => ambientLoad(drawn, 1).length === 0) : draws;
+  const runsInMonth = brief.hours.runsInMonth.value;
+  const byAmbient = draws
+    .flatMap((drawn) => ambientLoad(drawn, given.demandRatio))
+    .map((load) => ({ ...load, runsInMonth }));
+  const steady = draws.filter((drawn) => ambientLoad(drawn, 1).length === 0);
   const byMonth = wByMonthAndHour(steady, brief, { ...given.sun, air: airOf(given.climate) });
   const wattsByHourOfYear = new Float64Array(HOURS_OF_YEAR);
   let hour = 0;

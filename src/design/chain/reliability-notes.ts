@@ -5,7 +5,8 @@ import {
   FIRST_EFFORT,
   FULL_EFFORT,
   LEAST_SIMULATED_DAYS,
-  MORE_ARRAY_RATIOS_WHERE_BRIDGED,
+  MOST_ARRAY_RATIO_WHERE_BRIDGED,
+  MOST_OVER_HANDBOOK,
   MOST_SIMULATED_DAYS,
   RECONNECT_BAND_FRAC,
 } from "../practice/reliability.ts";
@@ -36,7 +37,7 @@ const pair = (what: string) => ({
 export const reliabilityNotes = {
   years: {
     what: "weather years that are run through",
-    formula: `${FULL_EFFORT.years}, and ${FIRST_EFFORT.years} while questions that move the sizes are open; drawn from one seed, so that the same brief gives the same figures`,
+    formula: `${FULL_EFFORT.years}, and ${FIRST_EFFORT.years} while the topics of loads and hours are open; drawn from one seed, so that the same brief gives the same figures`,
     inputs: [],
     source: "judgement: what comes once in ten years is met three times in thirty",
   },
@@ -58,9 +59,9 @@ export const reliabilityNotes = {
   handbook: pair("the pair that the worksheets ask for, and what it really delivers"),
   pairs: {
     ...pair(
-      "pairs that reach what was asked: for each array the least bank; first the least dark of those within a tenth of the cheapest, then by cost",
+      "pairs that reach what was asked, or are no darker than the handbook's where days were asked: for each array the least bank; first the least dark of those within a tenth of the cheapest, then by cost",
     ),
-    formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios.at(-1)} times the handbook's power (up to ${MORE_ARRAY_RATIOS_WHERE_BRIDGED.at(-1)} times where the bank bridges dark months), banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS} or the handbook's size; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead (no lower bound where it bridges dark months), up to C/2 for lithium`,
+    formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios[1]} times the handbook's power (up to ${MOST_ARRAY_RATIO_WHERE_BRIDGED} times where the bank bridges dark months), banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS} or ${MOST_OVER_HANDBOOK} times the handbook's size, each larger by a tenth or the next that is sold; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead (no lower bound where it bridges dark months), up to C/2 for lithium; the lower bound falls where no pair keeps it`,
     inputs: [
       ...WEATHER,
       ...POST,
@@ -71,10 +72,6 @@ export const reliabilityNotes = {
       "brief.parts.panel",
     ],
     source: `${SIMULATION}; two days at least: AS/NZS 4509.2:2010 (two to five days), as quoted by a training body`,
-  },
-  meanings: {
-    ...pair("what each answer to the question of consequence would come to"),
-    formula: "the cheapest pair for 438, 87.6 and 8.76 dark hours a year, while that question is open",
   },
   chosenMethod: {
     what: "whose size is built",

@@ -7,9 +7,11 @@ import { CELL_CHEMISTRY, END_OF_LIFE_FRAC, MOST_VISIT_DAYS } from "../practice/b
 import { LARGEST_ARRAY_ON_MAST_M2 } from "../practice/mounting.ts";
 import * as prices from "../practice/prices.ts";
 import {
+  ARRAY_STEP_RATIO_WHERE_BRIDGED,
   type Effort,
   LEAST_SIMULATED_DAYS,
-  MORE_ARRAY_RATIOS_WHERE_BRIDGED,
+  MOST_ARRAY_RATIO_WHERE_BRIDGED,
+  MOST_OVER_HANDBOOK,
   MOST_SIMULATED_DAYS,
 } from "../practice/reliability.ts";
 import { BLOCK_V, MAX_POWER_OVER_SHORT_A, PANEL_W_PER_M2 } from "../practice/sold.ts";
@@ -47,9 +49,12 @@ export interface BankCandidate {
 /** By installed power, each once. */
 export function arrayCandidates(brief: Brief, handbook: Handbook, effort: Effort): readonly ArrayCandidate[] {
   const { array, battery } = handbook;
+  const [least, most] = effort.arrayRatios;
   const ratios = [
-    ...effort.arrayRatios,
-    ...(battery.bridgesDarkMonths ? MORE_ARRAY_RATIOS_WHERE_BRIDGED : []),
+    ...rising(least, most, effort.arrayStepRatio),
+    ...(battery.bridgesDarkMonths
+      ? rising(most, MOST_ARRAY_RATIO_WHERE_BRIDGED, ARRAY_STEP_RATIO_WHERE_BRIDGED)
+      : []),
   ];
   const wanted = [...ratios.map((ratio) => ratio * array.requiredW), array.wantedW].filter((w) => w > 0);
   return unique(
@@ -93,12 +98,9 @@ export function bankCandidates(brief: Brief, handbook: Handbook, effort: Effort)
   const ahForDays = (days: number) => (days * loads.largestDailyWh) / oldWhPerAh;
   const visitDays = Math.min(brief.autonomy.visitDays.value, MOST_VISIT_DAYS);
   const leastAh = ahForDays(Math.max(LEAST_SIMULATED_DAYS, visitDays));
-  const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), 1.15 * battery.requiredAh, leastAh);
-  const steps = Math.ceil(Math.log(mostAh / leastAh) / Math.log(effort.bankStepRatio));
+  const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), MOST_OVER_HANDBOOK * battery.requiredAh, leastAh);
   return unique(
-    Array.from({ length: steps + 1 }, (_, i) =>
-      bankCandidate(brief, battery, leastAh * effort.bankStepRatio ** i),
-    ),
+    rising(leastAh, mostAh, effort.bankStepRatio).map((wantedAh) => bankCandidate(brief, battery, wantedAh)),
     ({ bankAh }) => bankAh,
   );
 }
@@ -115,12 +117,17 @@ export function bankCandidate(brief: Brief, battery: Battery, wantedAh: number):
  * @source UNAVCO knowledge base article 190 (2007): 170 W on 900 to 2300 Ah at 12 V, C/60 to C/160
  */
 export function isWellCharged(array: ArrayCandidate, bank: BankCandidate, battery: Battery): boolean {
-  const { minA, maxA } = chargeCurrentBoundsA({
-    chemistry: CELL_CHEMISTRY[battery.chemistry],
-    capacityAh: bank.bankAh,
-  });
-  return (battery.bridgesDarkMonths || array.chargeA >= minA) && array.chargeA <= maxA;
+  const { minA } = chargeBoundsA(bank, battery);
+  return (battery.bridgesDarkMonths || array.chargeA >= minA) && !isHardCharged(array, bank, battery);
 }
+
+/** Whether the array gives the bank more current than is good for it. */
+export function isHardCharged(array: ArrayCandidate, bank: BankCandidate, battery: Battery): boolean {
+  return array.chargeA > chargeBoundsA(bank, battery).maxA;
+}
+
+export const chargeBoundsA = (bank: BankCandidate, battery: Battery) =>
+  chargeCurrentBoundsA({ chemistry: CELL_CHEMISTRY[battery.chemistry], capacityAh: bank.bankAh });
 
 /** Low and high price of panels, what carries them (a frame with anchors where the mast cannot), and blocks. */
 export function pairCost(
@@ -138,6 +145,12 @@ export function pairCost(
   const cost = (end: 0 | 1) =>
     unitsPerUsd * (array.installedW * prices.PANEL_PER_W[end] + mount[end] + blockRatio * perAh[end]);
   return { lowCost: cost(0), highCost: cost(1) };
+}
+
+/** From `least` in steps of a ratio until `most` is reached or passed. */
+function rising(least: number, most: number, stepRatio: number): readonly number[] {
+  const steps = Math.ceil(Math.log(most / least) / Math.log(stepRatio));
+  return Array.from({ length: steps + 1 }, (_, i) => least * stepRatio ** i);
 }
 
 function unique<T>(candidates: readonly T[], size: (candidate: T) => number): readonly T[] {

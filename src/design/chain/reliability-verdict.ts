@@ -1,6 +1,7 @@
 /** Which of the two sizings is built, and why. */
 import type { Brief } from "../brief.ts";
 import type { PairOutcome, SizedBy } from "../design.ts";
+import { limitText } from "./limit.ts";
 import { darkHoursText, fixed } from "./words.ts";
 
 export interface Verdict {
@@ -11,6 +12,8 @@ export interface Verdict {
 
 /** A pair that costs no more than this share above the cheapest is as cheap: prices are not known better. @source judgement */
 const AS_CHEAP_FRAC = 0.1;
+/** Nor may it ask for so much more panel to carry up, fix and hold against the wind. @source judgement */
+const AS_LARGE_FRAC = 0.25;
 
 /**
  * The least dark of the cheapest first, then by cost: many a pair reaches what was asked by a hair, and the next bank or panel
@@ -22,6 +25,7 @@ export function bestFirst(pairs: readonly PairOutcome[]): readonly PairOutcome[]
   if (cheapest === undefined) return [];
   const best = byCost
     .filter(({ highCost }) => highCost <= (1 + AS_CHEAP_FRAC) * cheapest.highCost)
+    .filter(({ areaM2 }) => areaM2 <= (1 + AS_LARGE_FRAC) * cheapest.areaM2)
     .reduce((least, pair) => (pair.darkHours < least.darkHours ? pair : least));
   return [best, ...byCost.filter((pair) => pair !== best)];
 }
@@ -46,7 +50,7 @@ export function recommended(
     return byHandbook("the handbook's, because you asked for days of autonomy and not for dark hours");
   }
   const hours = (pair: PairOutcome) => darkHoursText(pair.darkHours);
-  const asked = `at most ${fixed(askedDarkHours, 0)} were asked for`;
+  const asked = limitText(brief.autonomy);
   const wish = brief.power.sizing.value;
   if (wish === "handbook") return byHandbook(`the handbook's, as you chose: ${hours(handbook)}, ${asked}`);
   if (best === undefined) {
@@ -61,12 +65,19 @@ export function recommended(
     return bySimulation(`the weather years', as you chose: ${hours(best)}, ${asked}`);
   if (handbook.darkHours > askedDarkHours) {
     return bySimulation(
-      `the weather years', because the handbook's size would have ${hours(handbook)} where ${asked}; this pair has ${hours(best)}`,
+      `the weather years', because the handbook's size would have ${hours(handbook)} where ${asked}; this pair has ${hours(best)}${passedOver(pairs)}`,
     );
   }
   return best.highCost < handbook.highCost
     ? bySimulation(
-        `the weather years', because it reaches what was asked (${hours(best)}, ${asked}) for less: the handbook's size would have ${hours(handbook)}`,
+        `the weather years', because it costs less and still has no more than ${hours(best)} (${asked})${passedOver(pairs)}; the handbook's dearer size would have ${hours(handbook)}`,
       )
     : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and the best of the others costs no less`);
+}
+
+/** Says so where a cheaper pair also reaches what was asked. */
+function passedOver([best, ...others]: readonly PairOutcome[]): string {
+  const [cheapest] = others;
+  if (best === undefined || cheapest === undefined || cheapest.highCost >= best.highCost) return "";
+  return `, as the least dark of those within a tenth of the lowest price: ${fixed(cheapest.installedW, 0)} W with ${fixed(cheapest.bankAh, 0)} Ah would cost a little less and have ${darkHoursText(cheapest.darkHours)}`;
 }

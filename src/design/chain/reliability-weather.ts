@@ -11,7 +11,7 @@ import {
 } from "../../core/weather/index.ts";
 import type { Brief } from "../brief.ts";
 import type { Climate, Remember, Sun } from "../design.ts";
-import { BANK_LAG_H, WEATHER_SEED } from "../practice/reliability.ts";
+import { BANK_LAG_H, FULL_EFFORT, WEATHER_SEED } from "../practice/reliability.ts";
 import { POWER_PER_K } from "../practice/sold.ts";
 import { ALBEDO } from "../practice/sun.ts";
 
@@ -32,7 +32,7 @@ interface Setting {
   readonly isDirect: boolean;
 }
 
-/** Years drawn from the place's climate. */
+/** Years drawn from the place's climate. Few years are the first of many, so that nothing is drawn twice. */
 export function postWeather(
   brief: Brief,
   given: Setting & { readonly years: number },
@@ -48,9 +48,16 @@ export function postWeather(
     designColdTempC: climate.designColdTempC,
     designHotTempC: climate.designHotTempC,
     seed: WEATHER_SEED,
-    years,
+    years: Math.max(years, FULL_EFFORT.years),
   };
-  return underWeather(brief, { ...given, from: place, weather: () => weatherYears(place) }, remember);
+  const all = underWeather(brief, { ...given, from: place, weather: () => weatherYears(place) }, remember);
+  const first = (hourly: Float64Array): Float64Array => hourly.subarray(0, years * HOURS_A_YEAR);
+  return {
+    years,
+    ambientTempC: first(all.ambientTempC),
+    bankTempC: first(all.bankTempC),
+    outputRatio: first(all.outputRatio),
+  };
 }
 
 /** The one year of the builder's own file, hour by hour as it stands there; null where they brought none. */

@@ -10,7 +10,6 @@ import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
 import type { Brief } from "../brief.ts";
 import type {
   ChosenPair,
-  Meaning,
   OwnYearOutcome,
   PairOutcome,
   Reliability,
@@ -20,9 +19,9 @@ import type {
   Yearly,
 } from "../design.ts";
 import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
-import { allowedDarkHours, CELL_CHEMISTRY, DARK_HOURS, END_OF_LIFE_FRAC } from "../practice/battery.ts";
+import { allowedDarkHours, CELL_CHEMISTRY, END_OF_LIFE_FRAC } from "../practice/battery.ts";
 import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
-import { FIRST_EFFORT, FULL_EFFORT, MOVING_TOPICS } from "../practice/reliability.ts";
+import type { Effort } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
 import {
   type ArrayCandidate,
@@ -31,7 +30,9 @@ import {
   type BankCandidate,
   bankCandidate,
   bankCandidates,
+  chargeBoundsA,
   type Handbook,
+  isHardCharged,
   isWellCharged,
   pairCost,
 } from "./reliability-pairs.ts";
@@ -66,21 +67,24 @@ export function reliabilityStage(
   brief: Brief,
   given: Handbook & { readonly sun: Sun },
   world: World,
+  effort: Effort,
 ): Reliability | null {
   const { loads, array } = given;
   if (world.simulation === null || array.panels === 0 || loads.largestDailyWh <= 0) return null;
   const { remember } = world.simulation;
-  const { place, hours, autonomy, power, parts, currency, openTopics } = brief;
+  const { place, hours, autonomy, power, parts, currency } = brief;
   const rests = [given, brief.loads, place, hours, autonomy, power, parts, currency];
   // an answer about the mast or the money changes nothing here
-  const open = [...MOVING_TOPICS].filter((topic) => openTopics.includes(topic));
-  return remember("reliability", [rests, open], () => workedOut(brief, given, remember));
+  return remember("reliability", [rests, effort], () => workedOut(brief, given, remember, effort));
 }
 
-function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, remember: Remember): Reliability {
+function workedOut(
+  brief: Brief,
+  given: Handbook & { readonly sun: Sun },
+  remember: Remember,
+  effort: Effort,
+): Reliability {
   const { climate, battery, array, sun } = given;
-  const isMoving = MOVING_TOPICS.some((topic) => brief.openTopics.includes(topic));
-  const effort = isMoving ? FIRST_EFFORT : FULL_EFFORT;
   const setting = { climate, sun, isDirect: array.controller === "pwm" };
   const weather = postWeather(brief, { ...setting, years: effort.years }, remember);
   const run = runOf(brief, given, weather, remember);
@@ -100,27 +104,31 @@ function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, rememb
   });
   const arrays = arrayCandidates(brief, given, effort);
   const banks = bankCandidates(brief, given, effort);
-  const pairsFor = (targetDarkHours: number): readonly PairOutcome[] =>
-    bestFirst(
-      equalReliabilityPairs({
-        panelCounts: arrays.map((_, i) => i + 1),
-        mostStrings: banks.length,
-        targetDarkHours,
-        darkHoursOf: ({ panels, strings }) =>
-          darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
-      })
-        .pairs.flatMap(({ panels, strings }) => {
-          if (strings === null) return [];
-          const lined = arrays[panels - 1]!;
-          // a bank that the array charges too hard or too weakly is stepped over: a larger one is no darker
-          const bank = banks.slice(strings - 1).find((one) => isWellCharged(lined, one, battery));
-          return bank === undefined ? [] : [outcome({ array: lined, bank })];
-        })
-        .filter(({ darkHours }) => darkHours <= targetDarkHours),
-    );
-
   const askedDarkHours = allowedDarkHours(brief.autonomy);
-  const pairs = askedDarkHours === null ? [] : pairsFor(askedDarkHours);
+  // who asked for days sees what else would be as seldom dark
+  const targetDarkHours = askedDarkHours ?? handbook.darkHours;
+  const found = equalReliabilityPairs({
+    panelCounts: arrays.map((_, i) => i + 1),
+    mostStrings: banks.length,
+    targetDarkHours,
+    darkHoursOf: ({ panels, strings }) =>
+      darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
+  }).pairs.flatMap(({ panels, strings }) =>
+    strings === null ? [] : [{ array: arrays[panels - 1]!, bigEnough: banks.slice(strings - 1) }],
+  );
+  // a bank that the array charges too hard or too weakly is stepped over: a larger one is no darker
+  const wellCharged = found.flatMap(({ array: lined, bigEnough }) => {
+    const bank = bigEnough.find((one) => isWellCharged(lined, one, battery));
+    return bank === undefined ? [] : [{ array: lined, bank }];
+  });
+  const gentle = found.flatMap(({ array: lined, bigEnough: [bank] }) =>
+    bank !== undefined && !isHardCharged(lined, bank, battery) ? [{ array: lined, bank }] : [],
+  );
+  const pairs = bestFirst(
+    (wellCharged.length > 0 ? wellCharged : gentle)
+      .map(outcome)
+      .filter(({ darkHours }) => darkHours <= targetDarkHours),
+  );
   const verdict = recommended(brief, { askedDarkHours, handbook, pairs });
   const { chosen } = verdict;
   const isReached = askedDarkHours === null || chosen.darkHours <= askedDarkHours;
@@ -134,7 +142,6 @@ function workedOut(brief: Brief, given: Handbook & { readonly sun: Sun }, rememb
     carefulRatio,
     handbook,
     pairs,
-    meanings: meaningsOf(brief, pairsFor),
     chosenMethod: verdict.method,
     because: verdict.because,
     chosen,
@@ -201,7 +208,7 @@ function runOf(
       },
       controller: {
         efficiencyFrac: isDirect ? 1 : MPPT_EFFICIENCY_FRAC,
-        maxOutputA: 2 * panels.chargeA,
+        maxOutputA: mostChargeA(brief, panels, bank, battery),
         ownW: CONTROLLER_OWN_W * demandRatio,
       },
       supply: isDirect
@@ -237,6 +244,17 @@ function runOf(
   };
 }
 
+/** What the controller lets through: as rated where it is the builder's own, set to spare the bank, else more than the panels give. */
+function mostChargeA(
+  brief: Brief,
+  panels: ArrayCandidate,
+  bank: BankCandidate,
+  battery: Handbook["battery"],
+): number {
+  const ownedA = brief.parts.controller?.value.maxChargeA ?? Number.POSITIVE_INFINITY;
+  return Math.min(ownedA, 2 * panels.chargeA, chargeBoundsA(bank, battery).maxA);
+}
+
 /** What keeps a lithium battery warm; nothing without a heater. */
 export function batteryHeater(brief: Brief): Pick<BalanceBank, "heater"> {
   const heaterW = brief.power.batteryHeaterW.value;
@@ -270,18 +288,6 @@ function devicesByTier(brief: Brief, given: Handbook & { readonly sun: Sun }): R
       ({ name, devices }) => [name, devices],
     ),
   );
-}
-
-function meaningsOf(
-  brief: Brief,
-  pairsFor: (targetDarkHours: number) => readonly PairOutcome[],
-): readonly Meaning[] {
-  // once the question is closed only what was asked matters: two more searches would be for nothing
-  if (!brief.openTopics.includes("autonomy")) return [];
-  return (["nuisance", "worry", "disaster"] as const).map((consequence) => {
-    const askedDarkHours = DARK_HOURS[consequence];
-    return { consequence, askedDarkHours, pair: pairsFor(askedDarkHours)[0] ?? null };
-  });
 }
 
 /** Days drawn of the darkest spell. */

@@ -1,3 +1,4 @@
+import { limitText } from "../chain/limit.ts";
 import { darkHoursText, fixed, monthSpans } from "../chain/words.ts";
 import { MUCH_SNOW_FRAC } from "../practice/sun.ts";
 import type { Rule } from "./rule.ts";
@@ -6,7 +7,7 @@ import type { Rule } from "./rule.ts";
 const MOST_FRAC = 0.8;
 
 /** The built size misses the dark hours asked for: what would reach them. */
-export const darkHours: Rule = ({ brief, sun, reliability, loads, array }) => {
+export const darkHours: Rule = ({ brief, climate, sun, reliability, loads, battery, array }) => {
   if (!reliability || reliability.isReached || reliability.askedDarkHours === null) return null;
   const { chosen, pairs, askedDarkHours, yearly, years } = reliability;
   const best = pairs[0];
@@ -15,6 +16,11 @@ export const darkHours: Rule = ({ brief, sun, reliability, loads, array }) => {
   // sleep must begin where the sun stays away, or the bank is empty when the dull months come
   const asleep = monthSpans([...new Set([...darkest, ...(array?.darkMonths ?? [])])]);
   const snowy = sun?.snowFracByMonth.some((frac, month) => frac > MUCH_SNOW_FRAC && darkest.includes(month));
+  // frost that keeps a lithium bank from charging is mended by warmth or lead, not by a smaller load
+  const isFrozenOut =
+    battery?.chemistry === "lifepo4" &&
+    brief.power.batteryHeaterW.value === 0 &&
+    (climate?.designColdTempC ?? 0) < 0;
   const dark = `${darkHoursText(chosen.darkHours)} (by ${years} weather years, your margin used up and the battery old)`;
   const when = months === "" ? "" : `, most of them in ${months}`;
   return {
@@ -23,10 +29,10 @@ export const darkHours: Rule = ({ brief, sun, reliability, loads, array }) => {
     says:
       best === undefined
         ? `No panels and battery that were tried bring the picture below ${fixed(askedDarkHours, 0)} dark hours a year; this size has ${dark}${when}.`
-        : `The size you chose has ${dark}${when}; you asked for at most ${fixed(askedDarkHours, 0)}.`,
+        : `The size you chose has ${dark}${when}; ${limitText(brief.autonomy)}.`,
     change:
       best === undefined
-        ? `${snowy ? "Snow lies on the panels for much of that time: set them upright or clear them. " : ""}Let the post sleep in the dull months${asleep === "" ? "" : ` (${asleep})`}, run the camera by daylight only, take devices that draw less than the ${fixed(loads.designDailyWh, 0)} Wh a day, or plan another source of power.`
+        ? `${isFrozenOut ? "Lithium without a heater takes no charge in frost: take AGM lead-acid, or blocks with a heater of their own, and see what that leaves. " : ""}${snowy ? "Snow lies on the panels for much of that time: set them upright or clear them. " : ""}Let the post sleep in the dull months${asleep === "" ? "" : ` (${asleep})`}, run the camera by daylight only, take devices that draw less than the ${fixed(loads.designDailyWh, 0)} Wh a day, or plan another source of power.`
         : `Take ${fixed(best.installedW, 0)} W with ${fixed(best.bankAh, 0)} Ah, or ask for less.`,
     numbers: {
       askedDarkHours,

@@ -1,13 +1,16 @@
 import { chainOf } from "../chain/chain.ts";
+import { atVoltage } from "../chain/sized.ts";
 import { fixed, monthSpans } from "../chain/words.ts";
 import { MUCH_SNOW_FRAC } from "../practice/sun.ts";
 import type { Rule } from "./rule.ts";
 
 /** Below this a month is dull enough to set a size that the rest of the year does not need. @source judgement */
 const DIM_KWH_PER_M2 = 1;
+/** Less than this saved is not worth a dark winter. @source judgement */
+const LEAST_SAVING_RATIO = 0.95;
 
 /** A dull winter multiplies the size: said with what sleeping through it would save. */
-export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
+export const dimMonths: Rule = ({ brief, sun, array, battery, money }, world) => {
   if (!sun || !array || !battery || array.darkMonths.length > 0) return null;
   const runs = brief.hours.runsInMonth.value;
   const dim = runs.map((isOn, month) => isOn && sun.poaDailyKWhPerM2ByMonth[month]! < DIM_KWH_PER_M2);
@@ -15,7 +18,7 @@ export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
   if (names === "" || runs.every((isOn, month) => !isOn || dim[month])) return null;
   const asleep = chainOf(
     {
-      ...brief,
+      ...atVoltage(brief, battery.bankV),
       hours: {
         runsInMonth: {
           ...brief.hours.runsInMonth,
@@ -25,7 +28,8 @@ export const dimMonths: Rule = ({ brief, sun, array, battery }, world) => {
     },
     world,
   );
-  if (!asleep.array || !asleep.battery) return null;
+  if (!asleep.array || !asleep.battery || asleep.money.highTotal > LEAST_SAVING_RATIO * money.highTotal)
+    return null;
   const isSnowy = sun.snowFracByMonth.some((frac, month) => dim[month] && frac > MUCH_SNOW_FRAC);
   const worst = sun.poaDailyKWhPerM2ByMonth[sun.designMonth]!;
   const bankWh = battery.bankAh * battery.bankNominalV;

@@ -11,6 +11,8 @@ const LONG_DAYS = 45;
 /** After the longest dull spell the bank should be full again soon. */
 export const recovery: Rule = ({ sun, loads, battery, array, reliability }) => {
   if (!sun || !battery || !array || array.darkMonths.length > 0) return null;
+  // the stop about dark hours says what would help; more panels would not
+  if (reliability && !reliability.isReached) return null;
   if (reliability) return refilledSlowly(reliability);
   const days = array.recoveryDays;
   if (days !== null && days <= GOOD_DAYS) return null;

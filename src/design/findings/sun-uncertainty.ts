@@ -1,8 +1,9 @@
+import { limitText } from "../chain/limit.ts";
 import { darkHoursText, fixed, monthName } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
 
 /** The climate is a grid's, not the spot's: how far it may be off, and what covers that. */
-export const sunUncertainty: Rule = ({ climate, sun, array, reliability }) => {
+export const sunUncertainty: Rule = ({ brief, climate, sun, array, reliability }) => {
   if (!climate || !sun || !array || array.darkMonths.length > 0) return null;
   const percent = fixed(100 * climate.ghiUncertaintyFrac, 0);
   const supply = array.supplyRatioByMonth[sun.designMonth] ?? 0;
@@ -15,7 +16,7 @@ export const sunUncertainty: Rule = ({ climate, sun, array, reliability }) => {
     reliability.yearly.dullSunDarkHours <= reliability.askedDarkHours;
   const covered =
     isShort && isCovered
-      ? ` Over a whole year of it the battery still carries the post: ${darkHoursText(reliability.yearly.dullSunDarkHours)} by ${reliability.years} weather years, within the ${fixed(reliability.askedDarkHours, 0)} you asked for.`
+      ? ` Over a whole year of it the battery still carries the post: ${darkHoursText(reliability.yearly.dullSunDarkHours)} by ${reliability.years} weather years, and ${limitText(brief.autonomy)}.`
       : "";
   // rounded down where it falls short, so that 0.996 is not called 1
   const times = fixed(isShort ? Math.floor(100 * dull) / 100 : dull, 2);

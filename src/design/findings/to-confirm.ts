@@ -2,6 +2,7 @@ import type { Given } from "../brief.ts";
 import { measurableCalled, measurableWords, pathKind } from "../chain/assumed.ts";
 import { chainOf, chainUnder } from "../chain/chain.ts";
 import { type AssumedAnswer, assumedAnswers } from "../chain/order.ts";
+import { atVoltage } from "../chain/sized.ts";
 import { fixed } from "../chain/words.ts";
 import type { World } from "../design.ts";
 import type { Rule, Worked } from "./rule.ts";
@@ -33,10 +34,14 @@ function moved<T>(part: T, keys: readonly string[], ratio: number): T {
  * with the handbook's sizes: a run through the weather years for each answer would keep the builder waiting.
  */
 function swing(answer: AssumedAnswer, design: Worked, world: World): number {
-  const { brief, climate, sun, money } = design;
+  const { brief, climate, sun, battery, money } = design;
   const refusal = design.withheld.find(({ stage }) => stage === "climate")?.because ?? null;
   const costs = [1 + SWING_FRAC, 1 - SWING_FRAC].map((ratio) => {
-    const other = moved(brief, answer.path.split("."), ratio);
+    const other = moved(
+      battery === null ? brief : atVoltage(brief, battery.bankV),
+      answer.path.split("."),
+      ratio,
+    );
     const worked = MOVES_SUN.includes(answer.path)
       ? chainOf(other, world)
       : chainUnder(other, { climate, sun, refusal }, world, design);

@@ -1,3 +1,4 @@
+import { limitText } from "../chain/limit.ts";
 import { darkHoursText, fixed } from "../chain/words.ts";
 import type { PairOutcome } from "../design.ts";
 import type { Rule } from "./rule.ts";
@@ -5,7 +6,7 @@ import type { Rule } from "./rule.ts";
 const pairText = (pair: PairOutcome) => `${fixed(pair.installedW, 0)} W with ${fixed(pair.bankAh, 0)} Ah`;
 
 /** What each sizing says of the other, and which is built. */
-export const twoSizings: Rule = ({ reliability, battery }) => {
+export const twoSizings: Rule = ({ brief, reliability, battery }) => {
   if (!reliability || !battery) return null;
   const { handbook, pairs, askedDarkHours, because, years } = reliability;
   const best = pairs[0];
@@ -20,7 +21,7 @@ export const twoSizings: Rule = ({ reliability, battery }) => {
     says:
       askedDarkHours === null || best === undefined
         ? `${ofHandbook}.`
-        : `${ofHandbook}; the best that reaches the ${fixed(askedDarkHours, 0)} you asked for is ${pairText(best)}.`,
+        : `${ofHandbook}; ${limitText(brief.autonomy)}, and the best that keeps to it is ${pairText(best)}.`,
     change: `Built is ${because}.${days}`,
     numbers: {
       handbookDarkHours: handbook.darkHours,

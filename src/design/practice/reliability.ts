@@ -5,9 +5,11 @@ import type { TopicId } from "../brief.ts";
 /** How much is run through, and how finely pairs are tried. */
 export interface Effort {
   readonly years: number;
-  /** Panel powers that are tried, over what the handbook asks. */
-  readonly arrayRatios: readonly number[];
-  /** Each bank that is tried is larger than the one before by about this. */
+  /** Least and most panel power that is tried, over what the handbook asks. */
+  readonly arrayRatios: readonly [number, number];
+  /** Each array that is tried is larger than the one before by about this; layouts that come out alike are tried once. */
+  readonly arrayStepRatio: number;
+  /** The same for banks. */
   readonly bankStepRatio: number;
 }
 
@@ -17,17 +19,22 @@ export interface Effort {
  */
 export const FULL_EFFORT: Effort = {
   years: 30,
-  arrayRatios: [0.5, 0.65, 0.8, 1, 1.25, 1.55, 1.9, 2.4],
-  bankStepRatio: 1.25,
+  arrayRatios: [0.5, 2.4],
+  arrayStepRatio: 1.08,
+  bankStepRatio: 1.1,
 };
 
-/** While answers that move the sizes are still to come, nobody should wait for the last digit. @source judgement */
+/** While most of what is drawn is still to come, nobody should wait for the last digit. @source judgement */
 export const FIRST_EFFORT: Effort = {
   years: 10,
-  arrayRatios: [0.6, 0.8, 1, 1.3, 1.8],
+  arrayRatios: [0.5, 2.4],
+  arrayStepRatio: 1.25,
   bankStepRatio: 1.4,
 };
-export const MOVING_TOPICS: readonly TopicId[] = ["loads", "hours", "autonomy", "power"];
+const FIRST_TOPICS: readonly TopicId[] = ["loads", "hours"];
+
+export const effortOf = (openTopics: readonly TopicId[]): Effort =>
+  FIRST_TOPICS.some((topic) => openTopics.includes(topic)) ? FIRST_EFFORT : FULL_EFFORT;
 
 /** Any would do; a fixed one gives the same brief the same figures. */
 export const WEATHER_SEED = 20_260;
@@ -51,6 +58,9 @@ export const BANK_LAG_H = 24;
  * months have, and so shorten the bridge.
  * @source judgement
  */
-export const MORE_ARRAY_RATIOS_WHERE_BRIDGED: readonly number[] = [3.5, 5, 7.5, 11];
-/** Banks are tried up to so many days of the heaviest load, or to the handbook's own size. @source judgement */
+export const MOST_ARRAY_RATIO_WHERE_BRIDGED = 11;
+/** From the largest array that others are tried with up to that. @source judgement */
+export const ARRAY_STEP_RATIO_WHERE_BRIDGED = 1.25;
+/** Banks are tried up to so many days of the heaviest load, or to so many of the handbook's own. @source judgement */
 export const MOST_SIMULATED_DAYS = 30;
+export const MOST_OVER_HANDBOOK = 1.5;

@@ -20,14 +20,6 @@ export interface PairOutcome extends ChosenPair {
   readonly darkHours: number;
 }
 
-/** A class of consequence, and the cheapest pair that meets it here. */
-export interface Meaning {
-  readonly consequence: "nuisance" | "worry" | "disaster";
-  readonly askedDarkHours: number;
-  /** null where no pair that could be built reaches it. */
-  readonly pair: PairOutcome | null;
-}
-
 /** Charge of the bank through the darkest spell of all the years. */
 export interface DarkSpell {
   /** Month in which it begins, 0 = January. */
@@ -86,9 +78,11 @@ export interface Reliability {
   readonly carefulRatio: number;
   /** The handbook's pair. */
   readonly handbook: PairOutcome;
-  /** The least bank for each array that reaches what was asked; the one to prefer first, then by cost; empty where nothing does. */
+  /**
+   * The least bank for each array that reaches what was asked, or is no darker than the handbook's where days were asked; the
+   * one to prefer first, then by cost; empty where nothing does.
+   */
   readonly pairs: readonly PairOutcome[];
-  readonly meanings: readonly Meaning[];
   readonly chosenMethod: SizedBy;
   readonly because: string;
   readonly chosen: PairOutcome;

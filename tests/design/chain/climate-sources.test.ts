@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { packHours } from "../../../src/core/weather/index.ts";
 import type { Brief, TrustedSun } from "../../../src/design/brief.ts";
 import { climateStage } from "../../../src/design/chain/climate.ts";
 import { postWeather } from "../../../src/design/chain/reliability-weather.ts";
@@ -44,6 +45,33 @@ describe("two sources of sun", () => {
     const needW = (brief: Brief) => designOf(brief, syntheticWorld).array!.requiredW;
     expect(needW(own(0.8))).toBeGreaterThan(needW(typicalBrief));
     expect(needW(own(1.2))).toBeCloseTo(needW(typicalBrief), 6);
+  });
+});
+
+describe("the coldest hour of a file", () => {
+  const bitterC = stage(typicalBrief).designColdTempC - 12;
+  const withColdest = (coldestC: number): Brief => {
+    const tempC = new Float64Array(8760).fill(5);
+    tempC[300] = coldestC;
+    const brief = own(0.8);
+    const value = {
+      ...brief.place.ownSun.value!,
+      meanTempCByMonth: stage(typicalBrief).meanTempCByMonth,
+      hours: {
+        latitudeDeg: 40,
+        longitudeDeg: -105,
+        utcOffsetH: -7,
+        packed: packHours({ ghiWPerM2: new Float64Array(8760), dhiWPerM2: null, tempC }),
+      },
+    };
+    return { ...brief, place: { ...brief.place, ownSun: { ...brief.place.ownSun, value } } };
+  };
+
+  it("counts where it is colder than the map's, and the record goes below it", () => {
+    const cold = stage(withColdest(bitterC));
+    near(cold.designColdTempC, bitterC, { within: 0.051 });
+    expect(cold.recordColdTempC).toBeLessThan(bitterC);
+    expect(stage(withColdest(4)).designColdTempC).toBe(stage(typicalBrief).designColdTempC);
   });
 });
 

@@ -3,8 +3,8 @@ import { bestFirst, recommended } from "../../../src/design/chain/reliability-ve
 import type { PairOutcome } from "../../../src/design/design.ts";
 import { changed, given, typicalBrief } from "../fixtures.ts";
 
-const pair = (darkHours: number, highCost: number): PairOutcome =>
-  ({ darkHours, highCost, installedW: highCost, bankAh: 100 }) as PairOutcome;
+const pair = (darkHours: number, highCost: number, areaM2 = 2): PairOutcome =>
+  ({ darkHours, highCost, areaM2, installedW: highCost, bankAh: 100 }) as PairOutcome;
 const wishing = (sizing: "recommended" | "handbook" | "simulation") =>
   changed({ power: { sizing: given(sizing) } });
 
@@ -12,6 +12,10 @@ describe("the best of the pairs that reach what was asked", () => {
   it("is the least dark of those within a tenth of the cheapest, the rest by cost", () => {
     const pairs = [pair(5, 1200), pair(80, 1000), pair(2, 1090), pair(30, 1050)];
     expect(bestFirst(pairs).map(({ highCost }) => highCost)).toEqual([1090, 1000, 1050, 1200]);
+  });
+  it("is not one that asks for more than a quarter more panel", () => {
+    const pairs = [pair(80, 1000, 2), pair(2, 1090, 2.6), pair(30, 1050, 2.4)];
+    expect(bestFirst(pairs)[0]).toMatchObject({ darkHours: 30 });
   });
   it("is nothing where there is none", () => {
     expect(bestFirst([])).toEqual([]);
@@ -23,14 +27,20 @@ describe("which of the two sizings is built", () => {
   it("the cheaper of two that reach what was asked", () => {
     const cheap = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs: [pair(80, 1500)] });
     expect(cheap).toMatchObject({ method: "simulation", chosen: { highCost: 1500 } });
-    expect(cheap.because).toContain("for less");
+    expect(cheap.because).toContain("costs less and still has no more than about 80 dark hours a year");
+    expect(cheap.because).not.toContain("lowest price");
     const dear = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs: [pair(80, 3500)] });
     expect(dear.method).toBe("handbook");
   });
   it("the weather years', where the handbook's size would be dark too long, whatever it costs", () => {
     const verdict = recommended(typicalBrief, { askedDarkHours: 10, handbook, pairs: [pair(9, 9000)] });
     expect(verdict.method).toBe("simulation");
-    expect(verdict.because).toContain("about 20 dark hours a year where at most 10 were asked for");
+    expect(verdict.because).toContain("about 20 dark hours a year where a worry allows at most 88");
+  });
+  it("says so where a cheaper one was passed over", () => {
+    const pairs = bestFirst([pair(80, 1000), pair(20, 1090)]);
+    const { because } = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs });
+    expect(because).toContain("1000 W with 100 Ah would cost a little less and have about 80 dark hours");
   });
   it("the handbook's, where days were asked for and not hours", () => {
     expect(recommended(typicalBrief, { askedDarkHours: null, handbook, pairs: [] }).method).toBe("handbook");

@@ -40,7 +40,7 @@ describe("a duller sun", () => {
     expect([severity, change]).toEqual(["note", ""]);
     expect(says).toContain("only give 0.96 times");
     expect(says).toContain("about 50 dark hours a year");
-    expect(says).toContain("within the 88 you asked for");
+    expect(says).toContain("a worry allows at most 88");
   });
   it("is a caution where they do not, or where no hours were asked", () => {
     expect(found(dark(89, 88)).severity).toBe("caution");

@@ -66,6 +66,8 @@ export interface AmbientLoad {
   readonly runs: "below" | "above";
   readonly tempC: number;
   readonly watts: number;
+  /** Twelve, January first: months in which it may run; all when left out. */
+  readonly runsInMonth?: readonly boolean[];
 }
 
 /**

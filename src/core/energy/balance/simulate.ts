@@ -47,8 +47,9 @@ export function simulateBalance(
   within("entries of bank.tempC", plant.bank.tempC.length, hours, hours);
   for (const { wattsByHourOfYear, byAmbient } of plant.loads) {
     within("entries of wattsByHourOfYear", wattsByHourOfYear.length, HOURS_OF_YEAR, HOURS_OF_YEAR);
-    if ((byAmbient ?? []).length > 0) {
+    for (const { runsInMonth } of byAmbient ?? []) {
       within("entries of ambientTempC", plant.ambientTempC?.length ?? 0, hours, hours);
+      within("entries of runsInMonth", runsInMonth?.length ?? 12, 12, 12);
     }
   }
   const prepared = prepare(plant, plant.stepsPerHour ?? 1);

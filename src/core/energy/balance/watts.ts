@@ -1,4 +1,5 @@
 import { within } from "../../numerics/index.ts";
+import { MEAN_DAY_BY_MONTH } from "../../sun/index.ts";
 import { HOURS_OF_YEAR } from "./plant.ts";
 import type { Prepared } from "./prepare.ts";
 
@@ -33,12 +34,16 @@ export function yearOfLoads(plant: Prepared, firstHour: number): YearOfLoads {
       continue;
     }
     const hourlyW = Float64Array.from(wattsByHourOfYear);
-    for (const { runs, tempC, watts: addedW } of byAmbient) {
+    for (const { runs, tempC, watts: addedW, runsInMonth } of byAmbient) {
       within("watts", addedW, 0, 1e5);
-      for (let hour = 0; hour < hours; hour++) {
-        const ambientC = ambientTempC![firstHour + hour]!;
-        if (runs === "below" ? ambientC < tempC : ambientC > tempC) hourlyW[hour]! += addedW;
-      }
+      MEAN_DAY_BY_MONTH.forEach(({ firstDayOfYear, days }, month) => {
+        if (runsInMonth?.[month] === false) return;
+        const from = (firstDayOfYear - 1) * 24;
+        for (let hour = from; hour < from + days * 24; hour++) {
+          const ambientC = ambientTempC![firstHour + hour]!;
+          if (runs === "below" ? ambientC < tempC : ambientC > tempC) hourlyW[hour]! += addedW;
+        }
+      });
     }
     watts.push(hourlyW);
   }
