@@ -23,7 +23,9 @@ describe("what options come to", () => {
       ...interview,
       optionNotes: () => ({ none: "200 W", infrared: "200 W" }),
     };
-    expect(view(alike, after("hill", "4 m", "5 W")).hint).toMatch(/Here 1 and 2 are 200 W\.$/);
+    expect(view(alike, talk(started(), "hill", "4 m", "5 W").state).hint).toMatch(
+      /Here 1 and 2 are 200 W\.$/,
+    );
   });
   test("and nothing is added to any other question", () => {
     expect(view(interview, started()).hint).toBe(view(smallInterview, started()).hint);
