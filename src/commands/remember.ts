@@ -1,7 +1,7 @@
 import type { Remember } from "../design/index.ts";
 
 /** So many results of each task are kept; hours of many years weigh megabytes, a run's figures some kilobytes. */
-const keptAtMost: Readonly<Record<string, number>> = { weather: 4, yield: 8 };
+const keptAtMost: Readonly<Record<string, number>> = { design: 6, weather: 4, yield: 8 };
 const usuallyKept = 600;
 
 /** A memory for long sums: the same task with the same facts is worked once; of each task the oldest goes first. */

@@ -52,6 +52,8 @@ function standardOffsetH(timeZone: string): number {
   return Math.min(offsetH(Date.UTC(2025, 0, 15)), offsetH(Date.UTC(2025, 6, 15)));
 }
 
+const remember = remembering();
+
 export const world: World = {
   climateAt: ({ latitudeDeg, longitudeDeg, elevationM }) =>
     climateAt({ grids: grids(), latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
@@ -59,7 +61,7 @@ export const world: World = {
     climateOfOwn({ grids: grids(), longitudeDeg, elevationM: elevationM ?? undefined, own }),
   clockMinusSolarH: ({ latitudeDeg, longitudeDeg }) =>
     standardOffsetH(timeZoneAt({ latitudeDeg, longitudeDeg })) - longitudeDeg / 15,
-  simulation: { remember: remembering() },
+  simulation: { remember },
 };
 
 function siteFacts(site: Site): SiteFacts | null {
@@ -89,7 +91,9 @@ function designOfAnswers(
   walked: readonly Walked[],
   about: { readonly name: string; readonly currency: string },
 ): Design {
-  return designOf(briefFromAnswers(topics, walked, about), world);
+  const brief = briefFromAnswers(topics, walked, about);
+  // asked for before an answer, after it, and for what is shown next
+  return remember("design", brief, () => designOf(brief, world));
 }
 
 /** The real interview: ten topics, their tellings, the real design. */

@@ -2,7 +2,7 @@
 
 import type { Interview, Said, State, Walked } from "./conversation.ts";
 import { topicSummary } from "./shown.ts";
-import { designNow } from "./state.ts";
+import { designNow, stopsNow } from "./state.ts";
 import { asking, type Now, refuse, type Step, say, theEnd } from "./turn.ts";
 import { firstUnanswered, labelOf, nextQuestion, previousQuestion, topicsOpen } from "./walk.ts";
 
@@ -27,9 +27,14 @@ function resumedLine(count: number, walked: readonly Walked[], cursor: Walked | 
   return `${have}, about ${walked.length - count} to go. Next: ${cursor.topic.title}, ${labelOf(cursor)}.`;
 }
 
-/** The opening of the topic that the cursor has come to, once. */
+/** The opening of the topic that the cursor has come to, once; at the end what still forbids buying, each time. */
 function openedAt<D>(interview: Interview<D>, state: State, cursor: Walked | null): Step {
-  if (cursor === null || state.opened.includes(cursor.topic.id)) return [state, []];
+  if (cursor === null) {
+    const stops = stopsNow(interview, state);
+    const lines = stops.map(({ says, change }) => `${says} ${change}`.trim());
+    return [state, stops.length === 0 ? [] : [say({ kind: "aside", title: "Do not buy yet", lines })]];
+  }
+  if (state.opened.includes(cursor.topic.id)) return [state, []];
   const { id, title, opening } = cursor.topic;
   const number = interview.topics.findIndex((topic) => topic.id === id) + 1;
   const said: Said = { kind: "topicOpened", title, opening, number, of: interview.topics.length };

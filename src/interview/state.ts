@@ -1,5 +1,6 @@
 /** Where a conversation begins, and what its state stands for. */
 
+import type { Finding } from "../design/finding.ts";
 import type { Answers, Interview, State, Units, Walked } from "./conversation.ts";
 import { firstUnanswered, walk, walkAll } from "./walk.ts";
 
@@ -40,6 +41,11 @@ export function designNow<D>(interview: Interview<D>, state: State): D {
     name,
     currency,
   });
+}
+
+/** What still forbids buying. */
+export function stopsNow<D>(interview: Interview<D>, state: State): readonly Finding[] {
+  return interview.findingsOf(designNow(interview, state)).filter(({ severity }) => severity === "stop");
 }
 
 /** The question at the cursor; where it is no longer called for, or before the first event, the first unanswered one. */

@@ -2,7 +2,7 @@
 
 import type { Interview, State, View, Walked } from "./conversation.ts";
 import { keptText } from "./shown.ts";
-import { designNow } from "./state.ts";
+import { designNow, stopsNow } from "./state.ts";
 import { nowOf } from "./turn.ts";
 import { labelOf } from "./walk.ts";
 import { always, alwaysAtTheEnd, confirmHintFor, endAsk, endHint } from "./words.ts";
@@ -10,7 +10,7 @@ import { always, alwaysAtTheEnd, confirmHintFor, endAsk, endHint } from "./words
 /** What is shown in this state. */
 export function view<D>(interview: Interview<D>, state: State): View {
   const { walked, cursor, state: current } = nowOf(interview, state);
-  if (cursor === null) return endView;
+  if (cursor === null) return endView(stopsNow(interview, current).length);
   const { mode } = current;
   const now = { isFinished: false, position: positionOf(walked, cursor) };
   switch (mode.kind) {
@@ -61,17 +61,17 @@ export function view<D>(interview: Interview<D>, state: State): View {
   }
 }
 
-const endView: View = {
+const endView = (stops: number): View => ({
   isFinished: true,
   position: "",
-  ask: endAsk,
+  ask: endAsk(stops),
   hint: endHint,
   options: [],
   prompt: "Next",
   keeps: null,
   suggests: null,
   commands: alwaysAtTheEnd,
-};
+});
 
 /** "Power, question 3 of about 9": about, where an answer in the topic may still add or drop a question. */
 function positionOf(walked: readonly Walked[], cursor: Walked): string {

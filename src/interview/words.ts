@@ -5,7 +5,10 @@ import type { Question } from "./define.ts";
 export const always = "why, how, not sure, back, undo, review, change 3, more, help, save";
 export const alwaysAtTheEnd = "lists, review, change 3, more, back, undo, help, save";
 
-export const endAsk = "Every question is answered.";
+export const endAsk = (stops: number): string =>
+  stops === 0
+    ? "Every question is answered."
+    : `Every question is answered. Do not buy yet: ${stops === 1 ? "one thing" : `${stops} things`} must change first.`;
 export const endHint =
   "Type lists for what to buy and do, review to see the answers, change 3 to correct the third, or save.";
 

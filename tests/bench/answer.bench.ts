@@ -3,9 +3,10 @@
  * tilt alone, and a place by name against one pass over all the names. Ratios, not times, are to be compared.
  */
 import { bench, describe } from "vitest";
-import { interview, places } from "../../src/commands/wiring.ts";
+import { interview, places, world } from "../../src/commands/wiring.ts";
 import { findPlaces } from "../../src/core/place/index.ts";
 import { bestTilt } from "../../src/core/sun/index.ts";
+import { designOf } from "../../src/design/index.ts";
 import { begin, designNow } from "../../src/interview/index.ts";
 
 const read = interview.readPlace("52.30, -3.51", { near: null, currency: "GBP" });
@@ -16,7 +17,7 @@ const state = begin({
   currency: "GBP",
   answers: { "place.where": { typed: "x", value: { kind: "place", site }, origin: "estimate" } },
 });
-const { climate } = designNow(interview, state);
+const { brief, climate } = designNow(interview, state);
 const level = {
   ghiDailyKWhPerM2ByMonth: climate!.ghiDailyKWhPerM2ByMonth,
   latitudeDeg: site.latitudeDeg,
@@ -30,7 +31,7 @@ describe("a design after an answer", () => {
     bestTilt(level);
   });
   bench("the whole design", () => {
-    designNow(interview, state);
+    designOf(brief, world);
   });
 });
 

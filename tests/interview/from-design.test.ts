@@ -1,5 +1,6 @@
 /** What a question and a closing topic take from the design as it stands. */
 import { describe, expect, test } from "vitest";
+import type { Finding } from "../../src/design/finding.ts";
 import type { Interview, State } from "../../src/interview/conversation.ts";
 import { update, view } from "../../src/interview/session.ts";
 import { type SmallDesign, smallInterview, started, talk } from "./small-flow.ts";
@@ -40,5 +41,40 @@ describe("a topic that closes", () => {
     expect(kinds.indexOf("chart")).toBe(kinds.indexOf("topicClosed") + 1);
     expect(kinds.indexOf("topicOpened")).toBe(kinds.indexOf("chart") + 1);
     expect(said.find(({ kind }) => kind === "chart")).toMatchObject({ chart: { title: "Chart of place" } });
+  });
+});
+
+describe("at the end", () => {
+  const stop: Finding = {
+    id: "wind",
+    severity: "stop",
+    says: "The mast breaks.",
+    change: "Take a thicker one.",
+    numbers: {},
+    topics: [],
+  };
+  const finished = (): State => {
+    let state = started();
+    while (view(smallInterview, state).isFinished === false)
+      state = update(smallInterview, state, { type: "line", text: "not sure" })[0];
+    return state;
+  };
+  const withStop = { ...smallInterview, findingsOf: () => [stop] };
+
+  test("what forbids buying is said again, also when the brief is taken up later", () => {
+    const shown = view(withStop, finished());
+    expect(shown.ask).toBe("Every question is answered. Do not buy yet: one thing must change first.");
+    const [, effects] = update(withStop, finished(), { type: "start" });
+    const said = effects.flatMap((effect) => (effect.type === "say" ? [effect.said] : []));
+    expect(said.at(-1)).toEqual({
+      kind: "aside",
+      title: "Do not buy yet",
+      lines: ["The mast breaks. Take a thicker one."],
+    });
+  });
+  test("and nothing is said of it where nothing does", () => {
+    expect(view(smallInterview, finished()).ask).toBe("Every question is answered.");
+    const [, effects] = update(smallInterview, finished(), { type: "start" });
+    expect(JSON.stringify(effects)).not.toContain("Do not buy");
   });
 });
