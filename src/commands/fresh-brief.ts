@@ -25,12 +25,6 @@ export function freeName(briefs: BriefStore): string {
   }
 }
 
-/** The ISO 4217 code that was typed; null where there is no such currency. */
-export function readCurrency(text: string): string | null {
-  const code = text.trim().toUpperCase();
-  return Intl.supportedValuesOf("currency").includes(code) ? code : null;
-}
-
 /** Units by the name that is typed; null where there are none of that name. */
 export function readUnits(text: string): Units | null {
   const name = text.trim().toLowerCase();

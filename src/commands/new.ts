@@ -1,5 +1,6 @@
 import { type Context, exitCodes } from "./context.ts";
-import { nameRefusal, readCurrency, readUnits } from "./fresh-brief.ts";
+import { readCurrency } from "./currency.ts";
+import { nameRefusal, readUnits } from "./fresh-brief.ts";
 import { startConversation } from "./start-conversation.ts";
 
 export async function run(context: Context): Promise<number> {
@@ -10,11 +11,12 @@ export async function run(context: Context): Promise<number> {
     return exitCodes.unusable;
   }
   const typed = context.options.currency;
-  const currency = typed === undefined ? null : readCurrency(typed);
-  if (typed !== undefined && currency === null) {
-    context.talk(`--currency takes a currency's three letters, for example EUR; got "${typed}".\n`);
+  const reading = typed === undefined ? null : readCurrency(typed);
+  if (reading?.kind === "refused") {
+    context.talk(`--currency got "${typed}". ${reading.says}\n`);
     return exitCodes.unusable;
   }
+  const currency = reading?.code ?? null;
   const typedUnits = context.options.units;
   const units = typedUnits === undefined ? null : readUnits(typedUnits);
   if (typedUnits !== undefined && units === null) {

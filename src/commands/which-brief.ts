@@ -1,7 +1,8 @@
 import type { Units } from "../interview/conversation.ts";
 import type { Asking } from "./asking.ts";
 import type { Context } from "./context.ts";
-import { freeName, nameRefusal, readCurrency, suggestedCurrency, suggestedUnits } from "./fresh-brief.ts";
+import { readCurrency, unpricedText } from "./currency.ts";
+import { freeName, nameRefusal, suggestedCurrency, suggestedUnits } from "./fresh-brief.ts";
 import { welcome } from "./welcome.ts";
 
 /** What the command line asks for: anything, or one of the two. */
@@ -45,13 +46,15 @@ export function decidedAlready(context: Context, wish: Wish): Decided | null {
 async function askedCurrency({ settings, surroundings }: Context, { asker }: Asking): Promise<string | null> {
   const typed = await asker.text("Which currency are prices in?", {
     suggested: suggestedCurrency(surroundings.locale.money),
-    refuses: (text) =>
-      readCurrency(text) === null ? "Type its three letters, for example EUR, GBP or USD." : null,
+    refuses: (text) => {
+      const reading = readCurrency(text);
+      return reading.kind === "refused" ? reading.says : null;
+    },
   });
-  if (typed === null) return null;
-  const currency = readCurrency(typed)!;
-  settings.write({ ...settings.read(), currency });
-  return currency;
+  const reading = typed === null ? null : readCurrency(typed);
+  if (reading?.kind !== "currency") return null;
+  settings.write({ ...settings.read(), currency: reading.code });
+  return reading.code;
 }
 
 /** The same for units. */
@@ -80,6 +83,8 @@ async function askedNew(context: Context, wish: Wish, asking: Asking): Promise<D
   const kept = context.settings.read();
   const currency = wish.currency ?? kept.currency ?? (await askedCurrency(context, asking));
   if (currency === null) return null;
+  const unpriced = unpricedText(currency);
+  if (unpriced !== null) context.talk(`${unpriced}\n`);
   const units = wish.units ?? kept.units ?? (await askedUnits(context, asking));
   return units === null ? null : { kind: "new", name: name.trim(), currency, units };
 }

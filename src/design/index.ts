@@ -22,6 +22,7 @@ export {
   type PostTierOutlook,
   type SkyKind,
 } from "./outlook.ts";
+export { priceCurrency } from "./practice/prices.ts";
 
 /** Works a design out of a brief. */
 export function designOf(brief: Brief, world: World): Design {
