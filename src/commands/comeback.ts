@@ -1,5 +1,10 @@
 /** The line that brings a builder back to a brief, as it was started. */
-export function comeBackLine(id: string, isFromNpm: boolean): string {
-  const command = `mastwright resume ${id}`;
-  return isFromNpm ? `${command} (here: npm start -- resume ${id})` : command;
+export function comeBackLine(
+  id: string,
+  started: { readonly isFromNpm: boolean; readonly isPlain: boolean },
+): string {
+  const command = `resume ${id}${started.isPlain ? " --plain" : ""}`;
+  return started.isFromNpm
+    ? `mastwright ${command} (here: npm start -- ${command})`
+    : `mastwright ${command}`;
 }

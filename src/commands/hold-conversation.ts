@@ -1,4 +1,12 @@
-import { asciiText, type Dialogue, type LeaveCode, type Lines, openLines, runPlain } from "../plain/index.ts";
+import {
+  asciiText,
+  type Dialogue,
+  type LeaveCode,
+  type Lines,
+  openLines,
+  runPlain,
+  wrapText,
+} from "../plain/index.ts";
 import type { BriefFile } from "../store/index.ts";
 import { comeBackLine } from "./comeback.ts";
 import { type Context, exitCodes } from "./context.ts";
@@ -101,13 +109,19 @@ export async function holdConversation(
     },
   };
 
-  const comeBack = comeBackLine(id, surroundings.isFromNpm);
+  const comeBack = comeBackLine(id, {
+    isFromNpm: surroundings.isFromNpm,
+    isPlain: context.options.plain === true,
+  });
   lifeline.save = () => void save();
   lifeline.comeBack = comeBack;
   try {
     // Who begins has just been told that everything is saved.
     const isSaved = decided.kind === "new" ? "" : "Saved as you go. ";
-    const greeting = `Mastwright: ${file.name}.\n${isSaved}Come back with: ${comeBack}\n`;
+    const greeting = [`Mastwright: ${file.name}.`, `${isSaved}Come back with: ${comeBack}`]
+      .flatMap((line) => (surroundings.isTerminal ? wrapText(line, surroundings.columns - 1) : [line]))
+      .map((line) => `${line}\n`)
+      .join("");
     context.out(surroundings.isAscii ? asciiText(greeting) : greeting);
     for (const { id: question, says } of refused) context.talk(`Not understood: ${question}: ${says}\n`);
     const code = await conversed(context, dialogue, state, program, linesSoFar);
@@ -154,6 +168,7 @@ async function conversed(
       output: process.stdout,
       isEchoing: !surroundings.isTerminal,
       isAscii: surroundings.isAscii,
+      columns: surroundings.isTerminal ? surroundings.columns - 1 : null,
       interrupted,
     });
     return code;

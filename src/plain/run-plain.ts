@@ -4,6 +4,7 @@ import { asciiText } from "./ascii.ts";
 import type { Lines } from "./lines.ts";
 import { saidToLines } from "./said.ts";
 import { type Dialogue, type LeaveCode, turn } from "./turn.ts";
+import { wrapText } from "./wrap.ts";
 
 export interface PlainRun {
   readonly dialogue: Dialogue;
@@ -13,6 +14,8 @@ export interface PlainRun {
   /** Whether what is typed has to be written after the prompt: from a pipe nobody else shows it. */
   readonly isEchoing: boolean;
   readonly isAscii: boolean;
+  /** Words are kept whole within so many; null: nobody's terminal cuts them. */
+  readonly columns: number | null;
   /** Aborted when somebody interrupts. */
   readonly interrupted: AbortSignal;
 }
@@ -35,7 +38,8 @@ export async function runPlain(run: PlainRun): Promise<{ readonly state: State; 
     output.write(run.isAscii ? asciiText(text) : text);
   };
   const writeLines = (texts: readonly string[]): void => {
-    for (const text of texts) write(`${text}\n`);
+    for (const text of texts)
+      for (const line of run.columns === null ? [text] : wrapText(text, run.columns)) write(`${line}\n`);
   };
 
   let state = run.state;

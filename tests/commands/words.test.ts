@@ -89,8 +89,10 @@ test("units go by their name, and those suggested are the locale's", () => {
 });
 
 test("how to come back, as it was started", () => {
-  expect(comeBackLine("hill-gate", false)).toBe("mastwright resume hill-gate");
-  expect(comeBackLine("hill-gate", true)).toContain("npm start -- resume hill-gate");
+  expect(comeBackLine("hill-gate", { isFromNpm: false, isPlain: false })).toBe("mastwright resume hill-gate");
+  expect(comeBackLine("hill-gate", { isFromNpm: true, isPlain: true })).toContain(
+    "npm start -- resume hill-gate --plain",
+  );
 });
 
 describe("help", () => {

@@ -30,7 +30,7 @@ describe("without a terminal", () => {
     expect(code).toBe(0);
     expect(out).not.toContain("\x1b");
     expect(out).toContain("Place: Tromsø\nSo: Noted Tromsø as answer 1.\n");
-    expect(out.trimEnd().split("\n").at(-1)).toBe("Saved. Come back with: mastwright resume my-post");
+    expect(out.trimEnd().split("\n").at(-1)).toBe("Saved. Come back with: mastwright resume my-post --plain");
     expect(talk).toBe("");
   });
 
@@ -61,7 +61,7 @@ describe("without a terminal", () => {
     const home = freshHome();
     for (const args of [
       ["resume", "nowhere", "--plain"],
-      ["new", "gate", "--currency", "euro", "--plain"],
+      ["new", "gate", "--currency", "taler", "--plain"],
       ["new", "gate", "--units", "imperial", "--plain"],
       ["--nonsense"],
       ["sizes"],

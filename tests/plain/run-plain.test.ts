@@ -6,7 +6,7 @@ import { tinyDialogue, tinyState } from "../helpers/tiny-dialogue.ts";
 
 async function played(
   typed: string,
-  about: { readonly isEchoing?: boolean; readonly isAscii?: boolean } = {},
+  about: { readonly isEchoing?: boolean; readonly isAscii?: boolean; readonly columns?: number } = {},
 ): Promise<{
   readonly text: string;
   readonly code: number;
@@ -24,6 +24,7 @@ async function played(
     output,
     isEchoing: about.isEchoing ?? true,
     isAscii: about.isAscii ?? false,
+    columns: about.columns ?? null,
     interrupted: new AbortController().signal,
   });
   output.end();
@@ -68,6 +69,14 @@ Everything is answered.
 Type lists, review or quit.
 What now: quit
 `);
+  });
+
+  test("keeps words whole on a terminal of known width", async () => {
+    const typed = "Tromsø\nfixed\nwhy\n1.2 km\nquit\n";
+    const { text } = await played(typed, { columns: 30 });
+    for (const line of text.split("\n")) expect(line.length, line).toBeLessThanOrEqual(30);
+    const words = (of: string): readonly string[] => of.split(/\s+/).filter((word) => word !== "");
+    expect(words(text)).toEqual(words((await played(typed)).text));
   });
 
   test("sends no escape sequence and redraws nothing", async () => {
@@ -117,6 +126,7 @@ What now: quit
       output,
       isEchoing: false,
       isAscii: false,
+      columns: null,
       interrupted: interrupt.signal,
     });
     input.write("Tromsø\n");

@@ -61,7 +61,16 @@ export async function recorded(file: BriefFile): Promise<{ readonly text: string
     close: () => {},
   };
   const interrupted = new AbortController().signal;
-  await runPlain({ dialogue, state, lines, output, isEchoing: true, isAscii: false, interrupted });
+  await runPlain({
+    dialogue,
+    state,
+    lines,
+    output,
+    isEchoing: true,
+    isAscii: false,
+    columns: null,
+    interrupted,
+  });
   const text = written
     .join("")
     .split("\n")
