@@ -20,11 +20,31 @@ export const autonomyTopic = topic(
       why: "It sets how many sunless days the battery must carry. That is most of the post's weight and cost.",
       how: "Think of the last bad week of weather: what would a missing day of pictures have cost you?",
       options: [
-        { id: "nuisance", label: "A nuisance: some dark days a year are fine" },
-        { id: "worry", label: "A worry: only a few dark days a year" },
-        { id: "disaster", label: "A disaster: next to never" },
-        { id: "days", label: "I will say it in days without sun" },
-        { id: "darkHours", label: "I will say it in dark hours a year" },
+        {
+          id: "nuisance",
+          label: "A nuisance: some dark days a year are fine",
+          also: "annoying, annoyance, not bad, not so bad, not very bad, not too bad, not that bad, no big deal, not a big deal, not a disaster, no disaster, not the end of the world, can live with it, acceptable, does not matter, doesnt matter, does not matter much, doesnt matter much",
+        },
+        {
+          id: "worry",
+          label: "A worry: only a few dark days a year",
+          also: "worrying, worried, bad, quite bad, rather bad, fairly bad",
+        },
+        {
+          id: "disaster",
+          label: "A disaster: next to never",
+          also: "catastrophe, catastrophic, disastrous, terrible, next to never, almost never, hardly ever, must never, must never go dark, should never go dark, never go dark, never be dark, must not go dark, cannot go dark, cant go dark, very bad, really bad, unacceptable, not acceptable",
+        },
+        {
+          id: "days",
+          label: "I will say it in days without sun",
+          also: "days without sun, in days, sunless days, as days, number of days",
+        },
+        {
+          id: "darkHours",
+          label: "I will say it in dark hours a year",
+          also: "dark hours, in hours, as hours, hours a year, number of hours",
+        },
       ],
       unsure: { use: "worry", because: "it is the safer of the two usual answers" },
     }),

@@ -36,10 +36,27 @@ export const hoursTopic = topic(
       why: "Night hours have no sun and, with infrared, draw the most.",
       how: "Think of what you would miss. A building site may only matter at night, a trailhead only by day.",
       options: [
-        { id: "always", label: "Always, day and night" },
-        { id: "daylight", label: "From dawn to dusk", aliases: ["day", "daylight"] },
-        { id: "clock", label: "Between two times of day" },
-        { id: "season", label: "Always, but only part of the year" },
+        {
+          id: "always",
+          label: "Always, day and night",
+          also: "day and night, night and day, all the time, every day, round the clock, around the clock, 24 7, 24 hours, constantly, continuously, nonstop, all day and night, all day and all night, all year, whole year, all year round, always",
+        },
+        {
+          id: "daylight",
+          label: "From dawn to dusk",
+          aliases: ["day", "daylight"],
+          also: "dawn, dusk, sunrise, sunset, daylight, by day, daytime, day, day only, while the sun is up, when it is light, when its light",
+        },
+        {
+          id: "clock",
+          label: "Between two times of day",
+          also: "between two times, two times, certain hours, fixed hours, set hours, working hours, office hours, opening hours, at night, night, by the clock, from 8 to, from 9 to, evenings",
+        },
+        {
+          id: "season",
+          label: "Always, but only part of the year",
+          also: "part of the year, season, seasonal, in season, some months, a few months, certain months, summer, winter, spring, autumn, months of the year",
+        },
       ],
       unsure: { use: "always", because: "it draws the most, so the post will not be too small" },
     }),

@@ -31,10 +31,27 @@ export const linkTopic = topic(
       why: "A cable needs no licence and little power; a radio needs a clear line; the mobile network costs every month.",
       how: "Measure on a phone's map how far it is to a building with power and network.",
       options: [
-        { id: "cable", label: "By cable: under 90 m, and a trench can be dug" },
-        { id: "radio", label: "By radio to a building with power and network" },
-        { id: "cellular", label: "By the mobile network", aliases: ["4g", "5g", "lte", "mobile"] },
-        { id: "none", label: "Not at all: it is recorded at the post" },
+        {
+          id: "cable",
+          label: "By cable: under 90 m, and a trench can be dug",
+          also: "cable, wire, wired, trench, ethernet, fibre, fiber",
+        },
+        {
+          id: "radio",
+          label: "By radio to a building with power and network",
+          also: "radio, wireless, wifi, wi-fi, bridge, microwave",
+        },
+        {
+          id: "cellular",
+          label: "By the mobile network",
+          aliases: ["4g", "5g", "lte", "mobile"],
+          also: "mobile, cellular, cell network, phone network, sim, sim card, 4g, 5g, lte",
+        },
+        {
+          id: "none",
+          label: "Not at all: it is recorded at the post",
+          also: "recorded at the post, record at the post, recorded there, stays at the post, stays there, memory card, sd card, not at all, no need",
+        },
       ],
       unsure: { use: "radio", because: "it is the usual way, and it asks the most of the post" },
     }),
@@ -112,11 +129,31 @@ export const linkTopic = topic(
       why: "Most radio bridges do not work without a clear line, and leaves eat what is left.",
       how: "Put a bright lamp or a mirror at the other end and look from the radio's height. Look again when the leaves are out.",
       options: [
-        { id: "clear", label: "The other end itself, nothing between" },
-        { id: "trees", label: "Trees or hedges in between" },
-        { id: "buildings", label: "A building or barn in between" },
-        { id: "ground", label: "A rise in the ground in between" },
-        { id: "unknown", label: "Nobody has looked yet" },
+        {
+          id: "clear",
+          label: "The other end itself, nothing between",
+          also: "nothing in between, nothing between, nothing in the way, clear, clear line, clear view, free, open field, i can see it, can see the other end, other end itself, see the house, no obstacle, not a tree, no tree",
+        },
+        {
+          id: "trees",
+          label: "Trees or hedges in between",
+          also: "tree, hedge, wood, forest, orchard, bush, bushes, leaves",
+        },
+        {
+          id: "buildings",
+          label: "A building or barn in between",
+          also: "building, barn, house, shed, roof, silo, wall",
+        },
+        {
+          id: "ground",
+          label: "A rise in the ground in between",
+          also: "rise, hill, ridge, bank, slope, high ground, dyke, mound",
+        },
+        {
+          id: "unknown",
+          label: "Nobody has looked yet",
+          also: "nobody looked, nobody has looked, not looked, havent looked, have not looked, hasnt looked, not checked, havent checked, not yet, not been there",
+        },
       ],
       unsure: { use: "unknown", because: "a line that nobody has looked along is never taken as clear" },
     }),

@@ -197,11 +197,28 @@ export const loadsTopic = topic(
           why: "A small device that runs day and night can ask for as much panel as the camera.",
           how: "Go through the parts on your bench: anything with a plug or a battery lead counts.",
           options: [
-            { id: "none", label: "Nothing else", aliases: ["no", "nothing", "no more"] },
-            { id: "recorder", label: "A recorder at the post" },
-            { id: "lamp", label: "A lamp at night" },
-            { id: "sensor", label: "A sensor" },
-            { id: "other", label: "Something else" },
+            {
+              id: "none",
+              label: "Nothing else",
+              aliases: ["no", "nothing", "no more"],
+              also: "nothing, none, no more, no other, no thanks, thats all, that is all, that was all, thats it, only the camera, just the camera",
+            },
+            {
+              id: "recorder",
+              label: "A recorder at the post",
+              also: "recorder, nvr, recording box, hard disk",
+            },
+            { id: "lamp", label: "A lamp at night", also: "lamp, light, floodlight, spotlight" },
+            {
+              id: "sensor",
+              label: "A sensor",
+              also: "thermometer, rain gauge, weather station, motion detector, gauge, probe",
+            },
+            {
+              id: "other",
+              label: "Something else",
+              also: "something else, another thing, something other, a different thing",
+            },
           ],
           unsure: {
             use: "none",
@@ -239,9 +256,21 @@ export const loadsTopic = topic(
           why: "Hours in the dark cost more than hours in the sun.",
           how: "Look for a timer or light sensor in its settings.",
           options: [
-            { id: "always", label: "Day and night" },
-            { id: "day", label: "By day only" },
-            { id: "night", label: "By night only" },
+            {
+              id: "always",
+              label: "Day and night",
+              also: "day and night, night and day, always, all the time, round the clock, around the clock, 24 7, 24 hours, constantly, continuously, nonstop, all day and night, all day and all night, all day long and all night",
+            },
+            {
+              id: "day",
+              label: "By day only",
+              also: "by day, day, daytime, daylight, in the day, only by day, while the sun is up",
+            },
+            {
+              id: "night",
+              label: "By night only",
+              also: "by night, night, at night, dark, after dark, when it is dark, when its dark",
+            },
           ],
           unsure: { use: "always", because: "it draws the most, so the post will not be too small" },
         }),

@@ -2,6 +2,26 @@ import { frostDepthAssumedM, gustAssumedMPerS } from "../src/design/stand-ins.ts
 import { choice, quantity, topic } from "../src/interview/define.ts";
 import { powerTopic } from "./power.ts";
 
+/** What says that somebody looked up and saw none. */
+const noWires =
+  "no wire, no line, no power line, no cable, no overhead, there is none, there are none, " +
+  "there is no, there are no, there isnt, there arent, all clear, nothing overhead, nothing above, " +
+  "not any, none above, none overhead, there is no wire, there is no line, there is no power line, " +
+  "there is no cable, there are no wire, there are no line, there are no power line, " +
+  "there are no cable, there isnt a wire, there isnt a line, there isnt a power line, " +
+  "there isnt a cable, there isnt any wire, there isnt any line, there isnt any power line, " +
+  "there isnt any cable, there arent any wire, there arent any line, there arent any power line, " +
+  "there arent any cable";
+/** A guess about overhead wires is no look: whoever says one of these is not taken at a yes or no. */
+const notLooked =
+  "not looked, havent looked, have not looked, hasnt looked, nobody looked, nobody has looked, " +
+  "no one looked, not been there, not checked, havent checked, not yet, must look, must check, " +
+  "should look, should check, have to look, have to check, need to look, need to check, to look, " +
+  "to check, will look, will check, probably, i think, i guess, i believe, i suppose, i hope, " +
+  "maybe, perhaps, likely, as far as i know, that i know, from memory, i remember, should be, " +
+  "dont think, do not think, none that i know, not that i know, not as far as i know, probably not, maybe not, perhaps not, i think not, i guess not, " +
+  "i hope not";
+
 export const mountingTopic = topic(
   {
     id: "mounting",
@@ -20,9 +40,21 @@ export const mountingTopic = topic(
       why: "A mast or ladder that touches a power line kills. It is the likeliest way to die on this job.",
       how: "Go there and look up. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
       options: [
-        { id: "no", label: "No: I have looked" },
-        { id: "yes", label: "Yes, there is" },
-        { id: "notLooked", label: "Nobody has looked yet" },
+        {
+          id: "no",
+          label: "No: I have looked",
+          also: noWires,
+        },
+        {
+          id: "yes",
+          label: "Yes, there is",
+          also: "there is a, there is one, there are, theres a, theres one, wire, line, cable, pylon",
+        },
+        {
+          id: "notLooked",
+          label: "Nobody has looked yet",
+          also: notLooked,
+        },
       ],
       unsure: { use: "notLooked", because: "nothing may be raised there before somebody has looked up" },
     }),
@@ -37,10 +69,22 @@ export const mountingTopic = topic(
       why: "A new mast needs a footing; a standing pole, wall or roof needs its owner's word and the right clamps.",
       how: "Look for something solid in the right place. Ask who owns it before you count on it.",
       options: [
-        { id: "newMast", label: "A new mast in the ground" },
-        { id: "existingPole", label: "A pole that stands already" },
-        { id: "wall", label: "A wall" },
-        { id: "roof", label: "A roof" },
+        {
+          id: "newMast",
+          label: "A new mast in the ground",
+          also: "new mast, new pole, new post, own mast, own pole, own post, mast, dig, footing, concrete",
+        },
+        {
+          id: "existingPole",
+          label: "A pole that stands already",
+          also: "pole, existing pole, existing post, existing mast, old pole, old post, old mast, lamp post, lamppost, stands already, already standing, is there already, already there",
+        },
+        {
+          id: "wall",
+          label: "A wall",
+          also: "wall, gable, facade, side of the house, side of a house, side of the barn, side of a barn",
+        },
+        { id: "roof", label: "A roof", also: "roof, rooftop, ridge, chimney" },
       ],
       unsure: { use: "newMast", because: "it can stand anywhere, and it asks for the most parts" },
     }),
@@ -114,11 +158,23 @@ export const mountingTopic = topic(
       why: "Weak ground needs a deeper footing.",
       how: "Sand runs through the fingers; clay can be rolled into a sausage; if a thumb goes in easily, it is soft.",
       options: [
-        { id: "clay", label: "Clay or silt that holds together" },
-        { id: "sand", label: "Sand, or sand with clay" },
-        { id: "gravel", label: "Gravel" },
-        { id: "rock", label: "Rock" },
-        { id: "soft", label: "Peat, mud or loose fill" },
+        {
+          id: "clay",
+          label: "Clay or silt that holds together",
+          also: "clay, silt, loam, loamy, clayey, silty, sticky, sandy clay",
+        },
+        {
+          id: "sand",
+          label: "Sand, or sand with clay",
+          also: "sand, sandy, clay with sand, sand with clay, sand and clay, sandy clay",
+        },
+        { id: "gravel", label: "Gravel", also: "gravelly, stony, stones, pebbles" },
+        { id: "rock", label: "Rock", also: "rocky, bedrock, granite, ledge, solid stone" },
+        {
+          id: "soft",
+          label: "Peat, mud or loose fill",
+          also: "peat, mud, muddy, peaty, fill, loose fill, made ground, soft, boggy, bog, marsh, marshy, swamp, swampy",
+        },
       ],
       unsure: { use: "clay", because: "the weakest ground that needs no engineer" },
     }),

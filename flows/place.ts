@@ -31,8 +31,18 @@ export const placeTopic = topic({
       why: "A newcomer can leave them. An installer may have parts on the shelf, or sun figures of their own.",
       how: "If those words mean nothing to you, leave them to Mastwright: nothing is lost, and they can be changed later.",
       options: [
-        { id: "yours", label: "Mastwright", aliases: ["you", "choose for me"] },
-        { id: "mine", label: "I do: ask me", aliases: ["me", "ask me"] },
+        {
+          id: "yours",
+          label: "Mastwright",
+          aliases: ["you", "choose for me"],
+          also: "for me, you choose, you decide, you settle, whatever you think, as you think, as you like, leave it, leave them, leave that",
+        },
+        {
+          id: "mine",
+          label: "I do: ask me",
+          aliases: ["me", "ask me"],
+          also: "myself, let me, i will, i want to, i do, i decide, i choose, for me to, on my own, me please",
+        },
       ],
       unsure: { use: "yours", because: "the usual choices are safe ones" },
     }),
@@ -64,9 +74,17 @@ export const placeTopic = topic({
       why: "The panel is sized by the dullest month, so a quarter there is a quarter of the panel.",
       how: "Ask how your figures were measured: for how many years, by which instrument, and how far away.",
       options: [
-        { id: "lower", label: "The lower of the two" },
-        { id: "own", label: "My figures" },
-        { id: "map", label: "The built-in map" },
+        { id: "lower", label: "The lower of the two", also: "lower, lowest, smaller, safer, safe, cautious" },
+        {
+          id: "own",
+          label: "My figures",
+          also: "mine, my own, my station, my numbers, my data, own figures, measured",
+        },
+        {
+          id: "map",
+          label: "The built-in map",
+          also: "map, built in, yours, your figures, your data, your numbers",
+        },
       ],
       unsure: { use: "lower", because: "it cannot make the panel too small" },
     }),
@@ -104,9 +122,17 @@ export const placeTopic = topic({
       why: "Dust, droppings and salt take light from the panel until rain or a brush takes them away.",
       how: "Wipe a road sign near the place with a white cloth. A grey cloth means rain keeps up; a brown one means dust.",
       options: [
-        { id: "washed", label: "Rain keeps it clean" },
-        { id: "some", label: "Some dust, pollen, birds or salt" },
-        { id: "dusty", label: "Dry and dusty, or many birds" },
+        { id: "washed", label: "Rain keeps it clean", also: "washed, wash, washes, clean, rains often, wet" },
+        {
+          id: "some",
+          label: "Some dust, pollen, birds or salt",
+          also: "some dust, a little dust, a bit of dust, a bit dusty, a little dusty, slightly dusty, some dirt, a little dirt, a bit dirty, pollen, salt, salty, some birds, a few birds, middling, average, normal, a little, a bit",
+        },
+        {
+          id: "dusty",
+          label: "Dry and dusty, or many birds",
+          also: "dusty, dry, desert, sandstorm, very dirty, filthy, many birds, lots of birds, lots of dust, much dust, a lot of dust, gulls, quarry, gravel road, dirt road",
+        },
       ],
       unsure: { use: "some", because: "5 percent less light is what most places lose (common practice)" },
     }),

@@ -1,6 +1,10 @@
 import { choice, quantity, topic } from "../src/interview/define.ts";
 import { autonomyTopic } from "./autonomy.ts";
 
+/** How the choice is left to the program. */
+const forMe =
+  "for me, you choose, you decide, your choice, up to you, whatever you think, whatever is best, as you like, leave it";
+
 export const powerTopic = topic(
   { id: "power", version: 1, title: "Power", opening: "Now the parts that make and keep the power." },
   [autonomyTopic],
@@ -15,9 +19,19 @@ export const powerTopic = topic(
       why: "The battery kind rules the controller, the charge settings, the weight and the box.",
       how: "Ask what a shop near you sells and takes back. Where it freezes, AGM needs no heater.",
       options: [
-        { id: "choose", label: "Choose for me" },
-        { id: "agm", label: "AGM lead-acid", aliases: ["lead", "lead acid"] },
-        { id: "lifepo4", label: "Lithium iron phosphate (LiFePO4)", aliases: ["lithium", "lfp"] },
+        { id: "choose", label: "Choose for me", also: forMe },
+        {
+          id: "agm",
+          label: "AGM lead-acid",
+          aliases: ["lead", "lead acid"],
+          also: "agm, gel, vrla, sealed lead, car battery, lead, acid",
+        },
+        {
+          id: "lifepo4",
+          label: "Lithium iron phosphate (LiFePO4)",
+          aliases: ["lithium", "lfp"],
+          also: "lithium, iron phosphate, lifepo, lifepo4, lfp, li ion, lithium ion",
+        },
       ],
       unsure: { use: "choose", because: "AGM where it freezes, lithium iron phosphate elsewhere" },
     }),
@@ -73,10 +87,10 @@ export const powerTopic = topic(
       why: "The radio, the switch and the controller must all accept it.",
       how: "Look at the input range on the data sheets of what it feeds.",
       options: [
-        { id: "choose", label: "Choose for me" },
-        { id: "12", label: "12 V" },
-        { id: "24", label: "24 V" },
-        { id: "48", label: "48 V" },
+        { id: "choose", label: "Choose for me", also: forMe },
+        { id: "12", label: "12 V", also: "12, twelve" },
+        { id: "24", label: "24 V", also: "24, twenty four" },
+        { id: "48", label: "48 V", also: "48, forty eight" },
       ],
       unsure: { use: "choose", because: "12 V for small posts, 24 V where the current grows" },
     }),
@@ -161,9 +175,17 @@ export const powerTopic = topic(
       why: "They rarely agree: the handbook knows no weather, and the weather years know no surprises.",
       how: "Look at the dark hours of each, and at what they cost; a careful inspector will ask for the handbook's.",
       options: [
-        { id: "recommended", label: "The one that reaches what I asked for at about the least price" },
-        { id: "handbook", label: "The handbook's" },
-        { id: "simulation", label: "The one of the weather years" },
+        {
+          id: "recommended",
+          label: "The one that reaches what I asked for at about the least price",
+          also: "recommended, least money, cheapest, cheaper, the one you recommend, what i asked for",
+        },
+        { id: "handbook", label: "The handbook's", also: "handbook, by the handbook, by hand, inspector" },
+        {
+          id: "simulation",
+          label: "The one of the weather years",
+          also: "weather years, weather, simulation, simulated, thirty years",
+        },
       ],
       unsure: { use: "recommended", because: "it reaches what you asked for, and says by which of the two" },
     }),

@@ -9,10 +9,29 @@ const purpose = choice({
   why: "It sets how many picture points each metre of the scene must have, and so the lens and the camera.",
   how: "Think of where the picture ends up. On the sofa, the first two will do. In court, only the last.",
   options: [
-    { id: "notice", label: "That somebody or something is there", aliases: ["detect"] },
-    { id: "follow", label: "What they are doing", aliases: ["observe"] },
-    { id: "recognise", label: "Which of the people I know it is", aliases: ["recognize"] },
-    { id: "identify", label: "Who a stranger is" },
+    {
+      id: "notice",
+      label: "That somebody or something is there",
+      aliases: ["detect"],
+      also: "somebody, someone, something, anybody, anyone, presence, detect, notice, there is someone, there is somebody, that a person is there",
+    },
+    {
+      id: "follow",
+      label: "What they are doing",
+      aliases: ["observe"],
+      also: "what they do, what is going on, what happens, what is happening, behaviour, behavior, observe, follow, what he does, what she does, what somebody does, what people do, what someone does",
+    },
+    {
+      id: "recognise",
+      label: "Which of the people I know it is",
+      aliases: ["recognize"],
+      also: "people i know, person i know, someone i know, somebody i know, known, family, neighbours, neighbors, friends, recognise, recognize, which of us, who i know",
+    },
+    {
+      id: "identify",
+      label: "Who a stranger is",
+      also: "stranger, identify, identity, unknown person, a thief, thieves, burglar, court, police, proof",
+    },
   ],
   unsure: { use: "recognise", because: "it is what most people miss later when they asked for less" },
 });
@@ -65,9 +84,21 @@ export const viewTopic = topic(
       why: "Every camera adds to the panel and the battery. One that turns draws three times as much as a fixed one.",
       how: "Walk round the spot. If one picture from one place shows all you need, one fixed camera will do.",
       options: [
-        { id: "fixed", label: "One fixed camera" },
-        { id: "turning", label: "One camera that turns" },
-        { id: "several", label: "More than one" },
+        {
+          id: "fixed",
+          label: "One fixed camera",
+          also: "fixed, one that stands still, still, static, a single one, just one, only one, single camera, one camera",
+        },
+        {
+          id: "turning",
+          label: "One camera that turns",
+          also: "turns, turning, ptz, pan, panning, rotating, rotates, moving, swivel",
+        },
+        {
+          id: "several",
+          label: "More than one",
+          also: "more than one, several, two cameras, three cameras, four cameras, a few cameras, two of them, two, three, four, both",
+        },
       ],
       unsure: { use: "fixed", because: "it is enough for one scene, and another can be added later" },
     }),
@@ -86,9 +117,18 @@ export const viewTopic = topic(
             why: "Each camera needs its own scene, power and port.",
             how: "Go through the scenes one by one. Each that one camera cannot show needs another.",
             options: [
-              { id: "none", label: "That was the last", aliases: ["no", "no more"] },
-              { id: "fixed", label: "A fixed camera" },
-              { id: "turning", label: "A camera that turns" },
+              {
+                id: "none",
+                label: "That was the last",
+                aliases: ["no", "no more"],
+                also: "nothing else, nothing more, last, no more, thats all, that is all, that was all, thats it, done, no other, no further, finished, enough",
+              },
+              { id: "fixed", label: "A fixed camera", also: "fixed, static, still" },
+              {
+                id: "turning",
+                label: "A camera that turns",
+                also: "turns, turning, ptz, pan, panning, rotating, rotates, moving, swivel",
+              },
             ],
             unsure: { use: "none", because: "a camera can be added later" },
           }),
@@ -107,9 +147,21 @@ export const viewTopic = topic(
       why: "Night hours have no sun, so every watt then comes from the battery. Infrared adds 2 to 6 W to a fixed camera.",
       how: "Go there after dark. If you can read a sign by the light that is there, the camera can see by it too.",
       options: [
-        { id: "infrared", label: "Everything, with infrared light" },
-        { id: "ambient", label: "What street or yard lamps show" },
-        { id: "none", label: "Nothing: daylight is enough" },
+        {
+          id: "infrared",
+          label: "Everything, with infrared light",
+          also: "infrared, ir, everything, in the dark, pitch dark, complete darkness, night vision",
+        },
+        {
+          id: "ambient",
+          label: "What street or yard lamps show",
+          also: "street lamp, street light, streetlight, streetlamp, yard lamp, yard light, lamps, lamp post, floodlight, porch light, lit already, ambient",
+        },
+        {
+          id: "none",
+          label: "Nothing: daylight is enough",
+          also: "daylight, by day, only day, only by day, daytime, nothing at night, not at night, no night, sees nothing, nothing",
+        },
       ],
       unsure: { use: "infrared", because: "it draws the most, so the post will not be too small" },
     }),
@@ -124,9 +176,21 @@ export const viewTopic = topic(
       why: "It sets how many megabits a second the link must carry, and how much must be stored.",
       how: "People walking are easy to follow at 10 to 15 pictures a second. Passing cars need 25.",
       options: [
-        { id: "occasional", label: "A few pictures a second" },
-        { id: "normal", label: "Normal, about 15 a second" },
-        { id: "smooth", label: "Smooth, about 25 a second" },
+        {
+          id: "occasional",
+          label: "A few pictures a second",
+          also: "few, a few, occasional, slow, jerky, choppy, low",
+        },
+        {
+          id: "normal",
+          label: "Normal, about 15 a second",
+          also: "15, fifteen, usual, average, medium, standard",
+        },
+        {
+          id: "smooth",
+          label: "Smooth, about 25 a second",
+          also: "25, twenty five, very smooth, fluent, fluid, fast, cars, as smooth as possible, smoothest",
+        },
       ],
       unsure: { use: "normal", because: "15 pictures a second show what people do (common practice)" },
     }),

@@ -18,10 +18,11 @@ import type {
 } from "./conversation.ts";
 import type { HorizonQuestion, QuantityQuestion } from "./define.ts";
 import {
+  type AskedInstead,
   forcedText,
   type QuantityHeard,
   type Refusal,
-  readChoice,
+  readChoiceAmongWords,
   readClockRange,
   readQuantity,
   readQuantityAmongWords,
@@ -37,6 +38,8 @@ export type Reading =
   /** Possible but not likely: `says` asks whether to keep it. */
   | { readonly kind: "unusual"; readonly answer: Answer; readonly says: string }
   | { readonly kind: "refused"; readonly text: string }
+  /** No answer but a question about this one, or a sentence that says only that nobody knows. */
+  | { readonly kind: "asked"; readonly command: AskedInstead["command"] }
   /** To be done only after a yes. */
   | { readonly kind: "consent"; readonly says: string }
   | { readonly kind: "places"; readonly matches: readonly PlaceMatch[] };
@@ -81,7 +84,8 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
         : refused(heard.refusal);
     }
     case "choice": {
-      const heard = readChoice(words, question.options);
+      const heard = readChoiceAmongWords(words, question.options);
+      if ("command" in heard) return { kind: "asked", command: heard.command };
       return heard.ok ? taken({ kind: "choice", option: heard.id }) : refused(heard.refusal);
     }
     case "clock": {

@@ -55,6 +55,8 @@ export interface Option<Id extends string> {
   readonly id: Id;
   readonly label: string;
   readonly aliases?: readonly string[];
+  /** Other words for it, with commas: whoever says one of them in a sentence means this option. */
+  readonly also?: string;
 }
 
 export interface ChoiceQuestion<Id extends string = string> extends Wording {

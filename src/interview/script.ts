@@ -102,11 +102,11 @@ function answerBy(
     return { refusal: "This answer does not fit its question. Write it as it would be typed.", state: null };
   }
   const text = asAnswer(entry, question);
-  if (text === null)
-    return {
-      refusal: `"${entry.trim()}" is a command, not an answer. Put it in quotation marks to answer with it.`,
-      state: null,
-    };
+  const isCommand: Sent = {
+    refusal: `"${entry.trim()}" is a command, not an answer. Put it in quotation marks to answer with it.`,
+    state: null,
+  };
+  if (text === null) return isCommand;
   let [after, effects] = update(quiet, state, { type: "line", text });
   // Whoever writes a file has had the time to look: an unusual figure is meant. A place without sun is so only with figures.
   if (after.mode.kind === "confirming" && question.question.kind === "place" && !given.bringsSun)
@@ -118,7 +118,7 @@ function answerBy(
   const said = effects.map((effect) =>
     effect.type === "say" && effect.said.kind === "refusal" ? effect.said.text : "",
   );
-  return { refusal: said.join(""), state: null };
+  return said.join("") === "" ? isCommand : { refusal: said.join(""), state: null };
 }
 
 /** Whether sun figures of the builder's own are in the file. */

@@ -149,6 +149,8 @@ function answered<D>(now: Now<D>, cursor: Walked, text: string): Step {
   switch (reading.kind) {
     case "refused":
       return refuse(now, reading.text);
+    case "asked":
+      return commanded(now, { command: reading.command });
     case "consent":
       return [{ ...now.state, mode: { kind: "consenting", typed: text, says: reading.says } }, []];
     case "unusual":

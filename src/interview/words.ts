@@ -49,7 +49,7 @@ function answerLine(question: Question): string {
     case "quantity":
       return "An answer: 30 ft, 4 W, 20-30, about 25, at least 5; add where it is from, like 4 W measured or 4 W label";
     case "choice":
-      return "An answer: the number of an option, or its words";
+      return "An answer: the number of an option, its words, or a sentence that means one of them";
     case "place":
       return "An answer: a town, or latitude and longitude";
     case "clock":

@@ -137,3 +137,12 @@ test("the nearest word", () => {
   expect(nearestOf("HOURS.SPAN", ["hours.snow", "hours.span"])).toBe("hours.span");
   expect(nearestOf("x", [])).toBeNull();
 });
+
+test("a question in place of an answer is refused in words", () => {
+  expect(run({ ...full, "loads.night": "why people" }).refused).toEqual([
+    {
+      id: "loads.night",
+      text: '"why people" is a command, not an answer. Put it in quotation marks to answer with it.',
+    },
+  ]);
+});

@@ -764,3 +764,36 @@ test("a cursor whose question is no longer there falls to the first open questio
   expect(viewOf(lost).ask).toBe("What must it see at night?");
   expect(talk(lost, "1").state).toMatchObject({ cursor: "loads.extra.1.kind" });
 });
+
+describe("a sentence at a list of options", () => {
+  const at = (text: string) => talk(halfway, text);
+
+  test("is taken where it means one of them, and what was understood is said", () => {
+    const { state, said } = at("I want to see people please");
+    expect(state.answers["loads.night"]?.value).toEqual({ kind: "choice", option: "infrared" });
+    expect(said[0]).toMatchObject({ kind: "answered", heard: "People, by infrared light" });
+  });
+
+  test("that names two, denies one or asks back changes nothing and says why", () => {
+    for (const [text, says] of [
+      [
+        "nothing or people",
+        '"nothing or people" fits "Nothing" and "People, by infrared light". Type the one you mean.',
+      ],
+      ["not people", '"not people" does not say which one it is.'],
+      ["is infrared for people", '"is infrared for people" is a question.'],
+    ] as const) {
+      const { state, said } = at(text);
+      expect(texts(said, "refusal")[0]).toContain(says);
+      expect(state).toEqual(halfway);
+      expect(viewOf(state).ask).toBe("What must it see at night?");
+    }
+  });
+
+  test("that says only that nobody knows takes the stand-in; why and how with more words stay commands", () => {
+    expect(at("well, I have really no idea").state.answers["loads.night"]?.origin).toBe("assumed");
+    expect(at("why people").said[0]).toMatchObject({ kind: "aside", title: "Why we ask" });
+    expect(at("how can it see people").said[0]).toMatchObject({ kind: "aside", title: "How to find out" });
+    expect(at("why people").state).toEqual(halfway);
+  });
+});

@@ -7,6 +7,8 @@ export interface ChoiceOption {
   readonly id: string;
   readonly label: string;
   readonly aliases?: readonly string[];
+  /** What else speaks for it inside a sentence, with commas. */
+  readonly also?: string;
 }
 
 export interface ChoiceHeard {
@@ -71,7 +73,10 @@ function matchesOf(text: string, wanted: string, options: readonly ChoiceOption[
   const numbered = options[numberOf(text, wanted) - 1];
   if (/^\d/.test(wanted)) {
     // "2" may be the second of the list and also a label's first word: then both are meant, and we ask.
-    const worded = options.filter((option) => namesOf(option).some((name) => beginsWithNumber(name, wanted)));
+    // An alias is not shown: "4" means the fourth, and not the "4g" that nobody has read.
+    const worded = options.filter(({ id, label }) =>
+      [id, label].some((name) => beginsWithNumber(folded(name), wanted)),
+    );
     const isNumber = /^\d+$/.test(wanted);
     const all = new Set([...named, ...(isNumber ? worded : []), ...(numbered ? [numbered] : [])]);
     if (all.size > 0) return options.filter((option) => all.has(option));
@@ -108,6 +113,9 @@ function yesNoOf(wanted: string, options: readonly ChoiceOption[]): ChoiceOption
   return NO.includes(wanted) ? no : undefined;
 }
 
+/** The place in a list that a text names, from 1: "2", "option 2", "the second one"; 0 where it names none. */
+export const placeInList = (text: string): number => numberOf(text, folded(text));
+
 /** Place in the list, from 1; 0 where the text is no number. */
 function numberOf(text: string, wanted: string): number {
   const figure = /^(?:(?:option|number|no\.?|nr\.?|choice) )?#?\(?(\d{1,3})[.)]?$/i.exec(plainText(text));
@@ -123,10 +131,18 @@ const namesOf = (option: ChoiceOption): readonly string[] =>
 const unitSymbol = (word: string): string => (findUnit(word)?.symbol || word).toLowerCase();
 
 /** One spelling for the purpose of comparison: "12 V", "12v" and "12 volts" are the same. */
-export function folded(text: string): string {
+export const folded = (text: string): string =>
+  bare(
+    plainText(text).replace(
+      /(\d) ?([a-z%]+)(?![a-z])/gi,
+      (_, digit: string, word: string) => digit + unitSymbol(word.toLowerCase()),
+    ),
+  );
+
+/** Small letters and figures, parted by single spaces. */
+export function bare(text: string): string {
   return plainText(text)
     .toLowerCase()
-    .replace(/(\d) ?([a-z%]+)(?![a-z])/g, (_, digit: string, word: string) => digit + unitSymbol(word))
     .replace(/'/g, "")
     .replace(/[^\p{L}\p{N}%+<>.-]+/gu, " ")
     .replace(/(?<!\d)[.-]+|[.-]+(?!\d)/g, " ")

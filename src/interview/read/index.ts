@@ -3,6 +3,7 @@
  * throws whatever is typed; what a refusal says is `refusalText`, and stands nowhere else.
  */
 export { type ChoiceHeard, type ChoiceOption, readChoice } from "./choice.ts";
+export { type AskedInstead, readChoiceAmongWords } from "./choice-words.ts";
 export { type ChoicesHeard, readChoices } from "./choices.ts";
 export { type ClockHeard, readClock } from "./clock.ts";
 export { type ClockRangeHeard, readClockRange } from "./clock-range.ts";

@@ -32,7 +32,11 @@ export function refusalText(refusal: Refusal, about: RefusedQuestion): string {
     case "not-an-option":
       return `"${refusal.typed}" is not in the list. Type ${picks(refusal.options)}.`;
     case "several-options":
-      return `"${refusal.typed}" fits ${listed(refusal.matches.map(quoted), "and")}. Type more of the words.`;
+      return `"${refusal.typed}" fits ${listed(refusal.matches.map(quoted), "and")}. Type the one you mean.`;
+    case "no-option-said":
+      return `"${refusal.typed}" does not say which one it is. Type ${picks(refusal.options)}.`;
+    case "asked-back":
+      return `"${refusal.typed}" is a question. Type why or how to be told more, or answer with ${picks(refusal.options)}.`;
     case "not-a-time":
       return `I could not read "${refusal.typed}" as a time of day. Type it like this: ${example}.`;
     case "ambiguous-time":

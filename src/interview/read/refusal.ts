@@ -30,6 +30,10 @@ export type Refusal =
       readonly asDecimal: number;
     }
   | { readonly code: "not-an-option"; readonly typed: string; readonly options: readonly string[] }
+  /** Options are named, but only to deny them or under a condition. */
+  | { readonly code: "no-option-said"; readonly typed: string; readonly options: readonly string[] }
+  /** A question about the options. */
+  | { readonly code: "asked-back"; readonly typed: string; readonly options: readonly string[] }
   | { readonly code: "several-options"; readonly typed: string; readonly matches: readonly string[] }
   | { readonly code: "not-a-time"; readonly typed: string }
   /** Both readings as they would be typed without doubt: "9:00 to 17:00". */

@@ -71,7 +71,15 @@ const MESSAGES: readonly (readonly [Refusal, string])[] = [
   ],
   [
     { code: "several-options", typed: "rec", matches: ["Recognise", "Record", "Recover"] },
-    '"rec" fits "Recognise", "Record" and "Recover". Type more of the words.',
+    '"rec" fits "Recognise", "Record" and "Recover". Type the one you mean.',
+  ],
+  [
+    { code: "no-option-said", typed: "not a wall", options: ["A wall", "A roof"] },
+    '"not a wall" does not say which one it is. Type 1 for "A wall" or 2 for "A roof".',
+  ],
+  [
+    { code: "asked-back", typed: "is a roof better", options: ["A wall", "A roof"] },
+    '"is a roof better" is a question. Type why or how to be told more, or answer with 1 for "A wall" or 2 for "A roof".',
   ],
   [
     { code: "not-a-time", typed: "25:00" },
@@ -102,6 +110,8 @@ const EVERY_CODE: Readonly<Record<Refusal["code"], true>> = {
   "ambiguous-comma": true,
   "not-an-option": true,
   "several-options": true,
+  "no-option-said": true,
+  "asked-back": true,
   "not-a-time": true,
   "ambiguous-time": true,
   "not-a-place": true,
