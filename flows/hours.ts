@@ -2,18 +2,18 @@ import { choice, clock, topic } from "../src/interview/define.ts";
 import { loadsTopic } from "./loads.ts";
 
 const months = [
-  { id: "jan", label: "January" },
-  { id: "feb", label: "February" },
-  { id: "mar", label: "March" },
-  { id: "apr", label: "April" },
+  { id: "jan", label: "January", also: "jan" },
+  { id: "feb", label: "February", also: "feb" },
+  { id: "mar", label: "March", also: "mar" },
+  { id: "apr", label: "April", also: "apr" },
   { id: "may", label: "May" },
-  { id: "jun", label: "June" },
-  { id: "jul", label: "July" },
-  { id: "aug", label: "August" },
-  { id: "sep", label: "September" },
-  { id: "oct", label: "October" },
-  { id: "nov", label: "November" },
-  { id: "dec", label: "December" },
+  { id: "jun", label: "June", also: "jun" },
+  { id: "jul", label: "July", also: "jul" },
+  { id: "aug", label: "August", also: "aug" },
+  { id: "sep", label: "September", also: "sep, sept" },
+  { id: "oct", label: "October", also: "oct" },
+  { id: "nov", label: "November", also: "nov" },
+  { id: "dec", label: "December", also: "dec" },
 ] as const;
 export const monthIds = months.map((month) => month.id);
 

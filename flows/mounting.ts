@@ -15,12 +15,14 @@ const noWires =
 /** A guess about overhead wires is no look: whoever says one of these is not taken at a yes or no. */
 const notLooked =
   "not looked, havent looked, have not looked, hasnt looked, nobody looked, nobody has looked, " +
-  "no one looked, not been there, not checked, havent checked, not yet, must look, must check, " +
-  "should look, should check, have to look, have to check, need to look, need to check, to look, " +
-  "to check, will look, will check, probably, i think, i guess, i believe, i suppose, i hope, " +
-  "maybe, perhaps, likely, as far as i know, that i know, from memory, i remember, should be, " +
-  "dont think, do not think, none that i know, not that i know, not as far as i know, probably not, maybe not, perhaps not, i think not, i guess not, " +
-  "i hope not";
+  "no one looked, not been there, not look, didnt look, cant see, cannot see, couldnt see, " +
+  "could not see, on a map, on the map, on a photo, satellite, street view, pretty sure, " +
+  "quite sure, fairly sure, almost sure, not checked, havent checked, not yet, must look, " +
+  "must check, should look, should check, have to look, have to check, need to look, need to check, " +
+  "to look, to check, will look, will check, probably, i think, i guess, i believe, i suppose, " +
+  "i hope, maybe, perhaps, likely, as far as i know, that i know, from memory, i remember, " +
+  "should be, dont think, do not think, none that i know, not that i know, not as far as i know, " +
+  "probably not, maybe not, perhaps not, i think not, i guess not, i hope not";
 
 export const mountingTopic = topic(
   {

@@ -131,7 +131,7 @@ export const placeTopic = topic({
         {
           id: "dusty",
           label: "Dry and dusty, or many birds",
-          also: "dusty, dry, desert, sandstorm, very dirty, filthy, many birds, lots of birds, lots of dust, much dust, a lot of dust, gulls, quarry, gravel road, dirt road",
+          also: "dusty, dry, little rain, no rain, hardly any rain, hardly ever rains, rarely rains, seldom rains, desert, sandstorm, very dirty, filthy, many birds, lots of birds, lots of dust, much dust, a lot of dust, gulls, quarry, gravel road, dirt road",
         },
       ],
       unsure: { use: "some", because: "5 percent less light is what most places lose (common practice)" },

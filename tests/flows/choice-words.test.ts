@@ -61,6 +61,10 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["not dusty at all", "?"],
     ["not dusty, the rain cleans it", "washed"],
     ["rain, and some dust too", "washed+some"],
+    ["rarely dusty", "?"],
+    ["little rain", "dusty"],
+    ["it rains a lot here", "washed"],
+    ["not clean", "?"],
   ],
   "view.purpose": [
     ["just that somebody is there", "notice"],
@@ -81,6 +85,7 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["not a turning one", "?"],
     ["fixed, not turning", "fixed"],
     ["one that is fixed and one that turns", "fixed+turning"],
+    ["two fixed ones", "fixed+several"],
   ],
   "view.more.kind": [
     ["no more cameras", "none"],
@@ -120,6 +125,8 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["yes, with sound", "yes"],
     ["probably not", "?"],
     ["yes, no, I cannot decide", "no+yes"],
+    ["I'd rather not", "no"],
+    ["only if it is legal", "?"],
   ],
   "loads.extra.kind": [
     ["no, nothing else", "none"],
@@ -149,6 +156,7 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["not at night", "?"],
     ["not at night, from dawn to dusk", "daylight"],
     ["dawn to dusk in summer", "daylight+season"],
+    ["day and night but only in winter", "always+season"],
   ],
   "hours.fromMonth": [
     ["from april on", "apr"],
@@ -164,6 +172,7 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["november at the latest", "nov"],
     ["not in december", "?"],
     ["September or October", "sep+oct"],
+    ["end of sept", "sep"],
   ],
   "autonomy.consequence": [
     ["only a nuisance", "nuisance"],
@@ -192,6 +201,8 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["either AGM or lithium", "agm+lifepo4"],
     ["lithium unless it freezes", "?"],
     ["is lithium better?", "?"],
+    ["I don't like lithium", "?"],
+    ["I like lithium but my dealer only has AGM", "agm+lifepo4"],
   ],
   "power.bankVolts": [
     ["probably 24", "24"],
@@ -240,6 +251,12 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["no one has looked yet", "notLooked"],
     ["I still have to look", "notLooked"],
     ["no idea", "(unsure)"],
+    ["no wires but I did not look behind the barn", "no+notLooked"],
+    ["no, but I have only seen it on a map", "no+notLooked"],
+    ["I'm pretty sure there is none", "no+notLooked"],
+    ["nope, all clear", "no"],
+    ["no, the line is buried", "no+yes"],
+    ["not within 20 m", "?"],
   ],
   "mounting.support": [
     ["the barn wall", "wall"],
@@ -263,6 +280,15 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["1 or 3", "newMast+wall"],
     ["1 or the wall", "newMast+wall"],
     ["purple", "?"],
+    ["we have a stone barn, its wall", "wall"],
+    ["hardly the roof", "?"],
+    ["roof? no way", "?"],
+    ["anywhere but the roof", "?"],
+    ["everything except a roof", "?"],
+    ["the wall we cannot use", "?"],
+    ["I would use the wall but it belongs to my neighbour", "?"],
+    ["neither wall nor roof, so a new pole", "newMast"],
+    ["the wall is ruled out", "?"],
   ],
   "mounting.soil": [
     ["heavy clay", "clay"],
@@ -282,6 +308,8 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["no cable", "?"],
     ["no cable, by radio", "radio"],
     ["radio or the mobile network", "radio+cellular"],
+    ["cable is out of the question", "?"],
+    ["there is no mobile network", "?"],
   ],
   "link.sight": [
     ["I can see it, clear view", "clear"],
@@ -292,6 +320,8 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["no trees", "clear"],
     ["no barn", "?"],
     ["a hedge and a shed", "trees+buildings"],
+    ["not clear", "?"],
+    ["a few trees, otherwise clear", "clear+trees"],
   ],
   "parts.owned.kind": [
     ["an old battery", "battery"],

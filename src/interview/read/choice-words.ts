@@ -34,8 +34,7 @@ export function readChoiceAmongWords(
   if (matches.length > 1) return refused({ code: "several-options", typed, matches });
   if (isUnsure && denied.length === 0) return { ok: false, command: "unsure" };
   const [only] = meant;
-  if (only !== undefined && !CONDITIONS.test(words(clauses)))
-    return { ok: true, id: only.id, heard: only.label };
+  if (only !== undefined && !CONDITIONS.test(bare(text))) return { ok: true, id: only.id, heard: only.label };
   return meant.length + denied.length > 0
     ? refused({ code: "no-option-said", typed, options: labels })
     : whole;
@@ -52,7 +51,8 @@ const QUESTIONS: readonly (readonly ["why" | "how" | "other", RegExp])[] = [
 ];
 
 /** Under a condition nothing is chosen yet. */
-const CONDITIONS = /\b(?:unless|depends|depending|whether|whichever|if not|only if|or not)\b/;
+const CONDITIONS =
+  /\b(?:unless|depends|depending|whether|whichever|if not|only if|or not)\b|\b(?:would|could|wanted)\b.*\bbut\b/;
 
 const words = (clauses: readonly Clause[]): string =>
   clauses.flatMap((clause) => clause.words.map((word) => word.plain)).join(" ");
@@ -204,7 +204,7 @@ const HEDGES: ReadonlySet<string> = new Set(
 
 /** What takes back the words beside it. */
 const DENIALS: ReadonlySet<string> = new Set(
-  "not no nope nah nor never without except neither none nothing nobody isnt arent wasnt werent dont doesnt didnt wont wouldnt cant cannot couldnt shouldnt havent hasnt hadnt unlike avoid excluding hate dislike refuse impossible against wrong".split(
+  "not no nope nah nor never hardly rarely barely seldom scarcely without except neither none nothing nobody isnt arent wasnt werent dont doesnt didnt wont wouldnt cant cannot couldnt shouldnt havent hasnt hadnt unlike avoid excluding hate dislike refuse impossible against wrong".split(
     " ",
   ),
 );

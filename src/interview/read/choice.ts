@@ -32,8 +32,28 @@ const YES: readonly string[] = [
   "true",
   "correct",
   "of course",
+  "absolutely",
+  "definitely",
+  "certainly",
 ];
-const NO: readonly string[] = ["n", "no", "nope", "nah", "nay", "false", "not really", "no way"];
+const NO: readonly string[] = [
+  "n",
+  "no",
+  "nope",
+  "nah",
+  "nay",
+  "false",
+  "not really",
+  "no way",
+  "never",
+  "of course not",
+  "certainly not",
+  "definitely not",
+  "absolutely not",
+  "rather not",
+  "id rather not",
+  "better not",
+];
 const ORDINALS: readonly string[] = [
   "first",
   "second",

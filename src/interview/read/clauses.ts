@@ -20,7 +20,9 @@ const TURNS: readonly (readonly [RegExp, string])[] = [
   [/\bno (?:doubt|problem|question|worries|hurry)\b/g, " "],
   [/\bnot (?:only|just|merely)\b/g, "only"],
   [/\bnothing (?:but|except)\b/g, "only"],
-  [/\b(?:anything|everything|all) but\b/g, "except"],
+  [/\b(?:anything|anywhere|everything|all) but\b/g, "except"],
+  [/\b(?:no way|no chance|by no means)\b/g, "not"],
+  [/\b(?:out of the question|ruled out)\b/g, "impossible"],
   [/\btoo (?=[a-z])/g, "wrong "],
   [/\b(?:rather than|instead of|other than|apart from|as opposed to)\b/g, "except"],
 ];
