@@ -52,7 +52,8 @@ const pages: Readonly<Record<CommandName, Page>> = {
       ["generate-brief | mastwright size - --json", "a brief from another program"],
     ],
     more: [
-      "Questions left out are worked with their stand-ins, named on standard error, and make the exit code 3.",
+      "Questions left out are worked with their stand-ins and named on standard error:",
+      "exit code 3, or 4 where a stop stands that rests on none of them.",
     ],
   },
   checklist: {
@@ -144,7 +145,7 @@ function overview(): readonly string[] {
       ["1", "an error of ours; your answers are saved"],
       ["2", "the command line or a file cannot be used"],
       ["3", "answers are missing; they are named on standard error"],
-      ["4", "the design has a stop: do not buy it yet"],
+      ["4", "the design has a stop: do not buy it yet, whatever else is missing"],
       ["130", "interrupted; your answers are saved"],
       ["143", "told to end; your answers are saved"],
     ]),

@@ -22,7 +22,8 @@ export function run(context: Context): number {
     const verdict = verdictOn(found.file.name, opened, design.findings);
     for (const says of verdict.says) talk(`${says}\n`);
     if (verdict.code === exitCodes.unusable) unusable++;
-    worst = worst === exitCodes.missing ? worst : verdict.code || worst;
+    // a stop is the highest of the codes that a design can have, and weighs most among them
+    worst = Math.max(worst, verdict.code);
     if (options.json) {
       sheets.push(program.sheet(opened.state, "json").trimEnd());
       continue;

@@ -8,8 +8,9 @@ export interface Verdict {
 }
 
 /**
- * What a design from a file comes to: an answer that cannot be read weighs more than missing ones, and those more than a
- * stop, since it may rest on them.
+ * What a design from a file comes to, the gravest first: an answer that cannot be read, then a stop, then missing answers.
+ * A stop that rests on a missing answer of its own is only our stand-in's, and gives way to it: what is wanted there is the
+ * answer. Any other holds whatever else is missing, so that a script which always leaves something out still sees it.
  */
 export function verdictOn(name: string, opened: Opened, findings: readonly Finding[]): Verdict {
   const stops = findings.filter(({ severity }) => severity === "stop");
@@ -19,6 +20,8 @@ export function verdictOn(name: string, opened: Opened, findings: readonly Findi
     ...stops.map((stop) => `${name}: Stop: ${stop.says}`),
   ];
   if (opened.refused.length > 0) return { code: exitCodes.unusable, says };
-  if (opened.missing.length > 0) return { code: exitCodes.missing, says };
-  return { code: stops.length > 0 ? exitCodes.stop : exitCodes.done, says };
+  const rests = ({ topics }: Finding): boolean =>
+    opened.missing.some(({ id }) => topics.some((topic) => id === topic || id.startsWith(`${topic}.`)));
+  if (stops.some((stop) => !rests(stop))) return { code: exitCodes.stop, says };
+  return { code: opened.missing.length > 0 ? exitCodes.missing : exitCodes.done, says };
 }

@@ -187,7 +187,15 @@ describe("the verdict on a brief from a file", () => {
     expect(verdictOn("gate", opened, []).code).toBe(0);
     expect(verdictOn("gate", opened, [caution]).code).toBe(0);
     expect(verdictOn("gate", opened, [caution, stop]).code).toBe(4);
-    expect(verdictOn("gate", { ...opened, missing }, [stop]).code).toBe(3);
+    expect(verdictOn("gate", { ...opened, missing }, [caution]).code).toBe(3);
+    // a stop holds whatever else is missing, unless it rests on the very answer that is missing
+    expect(verdictOn("gate", { ...opened, missing }, [stop]).code).toBe(4);
+    expect(verdictOn("gate", { ...opened, missing }, [{ ...stop, topics: ["place.site"] }]).code).toBe(3);
+    expect(verdictOn("gate", { ...opened, missing }, [{ ...stop, topics: ["place.sit"] }]).code).toBe(4);
+    const ofBlock = [{ id: "parts.owned.1.panelVolts", ask: "Voc?" }];
+    expect(
+      verdictOn("gate", { ...opened, missing: ofBlock }, [{ ...stop, topics: ["parts.owned"] }]).code,
+    ).toBe(3);
     expect(verdictOn("gate", { ...opened, missing, refused }, [stop])).toEqual({
       code: 2,
       says: [

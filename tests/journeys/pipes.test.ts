@@ -133,6 +133,9 @@ describe("from a file", () => {
     const stop = await run(home, ["size", "-"], brief({ ...whole, "place.name": "under the line" }));
     expect(stop.code).toBe(4);
     expect(stop.talk).toContain("Stop: A line is overhead.");
+    const both = await run(home, ["size", "-"], brief({ "place.name": "under the line" }));
+    expect(both.code).toBe(4);
+    expect(both.talk).toContain("not answered: view.kind");
     const refused = await run(home, ["size", "-"], brief({ ...whole, "view.colour": "red" }));
     expect(refused.code).toBe(2);
     expect(refused.talk).toContain("view.colour was not understood");
