@@ -171,7 +171,7 @@ export const powerTopic = topic(
       shows: "dark",
       label: "Which size is built",
       ask: "Which of the two sizes shall the lists follow?",
-      hint: "The handbook's can be checked by hand; the other was run through thirty weather years of your place.",
+      hint: "The handbook's: sums by hand from the darkest month and days without sun. The other: run through thirty weather years of your place.",
       why: "They rarely agree: the handbook knows no weather, and the weather years know no surprises.",
       how: "Look at the dark hours of each, and at what they cost; a careful inspector will ask for the handbook's.",
       options: [

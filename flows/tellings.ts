@@ -51,6 +51,10 @@ export function optionNotes(
   );
 }
 
+/** Said once, before either word is needed again. */
+const twoWays =
+  " Two ways are compared: the handbook's, the trade's sums by hand from the darkest month and days without sun; and weather years of your place, gone through hour by hour.";
+
 export const tellings: readonly Telling<Design>[] = [
   {
     id: "sun",
@@ -95,8 +99,8 @@ export const tellings: readonly Telling<Design>[] = [
     id: "array",
     label: "Panels",
     figure: (design) => (design.array === null || design.array.panels === 0 ? null : arrayText(design)),
-    say: (design) =>
-      `Panels${soFar(design, "array")}: ${arrayText(design)}; ${there(design.array).sizedBy === "handbook" ? "the handbook asks" : "the weather years ask"} for ${n(there(design.array).wantedW, 3)} W, margin included.`,
+    say: (design, before) =>
+      `Panels${soFar(design, "array")}: ${arrayText(design)}; ${there(design.array).sizedBy === "handbook" ? "the handbook asks" : "the weather years ask"} for ${n(there(design.array).wantedW, 3)} W, margin included.${before === null ? twoWays : ""}`,
     short: arrayText,
   },
   {

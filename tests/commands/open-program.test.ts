@@ -187,3 +187,20 @@ describe("what is said of a design", () => {
     }
   });
 });
+
+test("what the handbook and the weather years are is said where the words first come up, and only there", () => {
+  let state = program.open(fileWith({})).state;
+  const said: string[] = [];
+  for (const line of ["52.30, -3.51", "you", "two fists", "washed by rain"]) {
+    const [after, effects] = program.update(state, { type: "line", text: line });
+    state = after;
+    for (const effect of effects)
+      if (effect.type === "say" && effect.said.kind === "meaning") said.push(effect.said.text);
+  }
+  const naming = said.filter((text) => /handbook|weather years/.test(text));
+  expect(naming.length).toBeGreaterThan(1);
+  expect(naming[0]).toMatch(
+    /the handbook's, the trade's sums by hand .* weather years of your place, gone through/,
+  );
+  expect(naming.slice(1).join("")).not.toContain("sums by hand");
+});
