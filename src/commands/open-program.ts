@@ -22,10 +22,10 @@ import {
   postLines,
 } from "../report/index.ts";
 import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
-import type { Design, Opened, Program, SheetFormat, State } from "./program.ts";
+import type { Design, Opened, Program, SheetFormat, SheetLook, State } from "./program.ts";
 import { attributions, interview, once, suggestedPlaces } from "./wiring.ts";
 
-const textColumns = 80;
+const onPaper: SheetLook = { columns: 80, isSpoken: false };
 
 const wouldDo = {
   place: "A town, or latitude and longitude.",
@@ -101,7 +101,7 @@ function opened(file: BriefFile): Opened {
   };
 }
 
-function sheet(state: State, design: Design, format: SheetFormat): string {
+function sheet(state: State, design: Design, format: SheetFormat, look: SheetLook): string {
   if (format === "json") return designJson(design);
   if (format === "csv") return partsCsv(design);
   const answers = reviewRows(walkNow(interview, state)).map(({ topic, label, answer, origin }) => ({
@@ -113,7 +113,7 @@ function sheet(state: State, design: Design, format: SheetFormat): string {
   const document = designDocument(design, { answers, attributions, withNotes: format !== "text" });
   switch (format) {
     case "text":
-      return plainText(document, textColumns, columnsOf);
+      return plainText(document, look.columns, { columnsOf, isSpoken: look.isSpoken });
     case "md":
       return markdown(document);
     case "html":
@@ -164,6 +164,6 @@ export function openProgram(about: { readonly lastPlace?: () => Site | null } = 
         .map((telling) => ({ label: telling.label, value: telling.short(design) })),
     drawPost: (state, { columns, isAscii }) =>
       postLines(designOf(state), { width: columns, glyphs: isAscii ? "ascii" : "unicode" }),
-    sheet: (state, format) => sheet(state, designOf(state), format),
+    sheet: (state, format, look = onPaper) => sheet(state, designOf(state), format, look),
   };
 }

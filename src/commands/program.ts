@@ -9,6 +9,12 @@ import type { BriefFile, FileAnswer, SchemaQuestion } from "../store/index.ts";
 export const sheetFormats = ["text", "md", "html", "csv", "json"] as const;
 export type SheetFormat = (typeof sheetFormats)[number];
 
+export interface SheetLook {
+  readonly columns: number;
+  /** It is read aloud: every figure after its name, and no drawing. */
+  readonly isSpoken: boolean;
+}
+
 /** A brief from a file, as the engine understood it. */
 export interface Opened {
   readonly state: State;
@@ -37,8 +43,8 @@ export interface Program {
     state: State,
     look: { readonly columns: number; readonly isAscii: boolean },
   ): readonly string[] | null;
-  /** The design with its lists as a document of the format asked for. */
-  sheet(state: State, format: SheetFormat): string;
+  /** The design with its lists as a document of the format asked for; as text it is set for how it will be read. */
+  sheet(state: State, format: SheetFormat, look?: SheetLook): string;
 }
 
 export type { Design, Finding, Said, State };

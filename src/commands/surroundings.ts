@@ -7,6 +7,8 @@ export interface Surroundings {
   /** none: nobody can be asked, and nobody asked for line by line either. */
   readonly face: "chat" | "plain" | "none";
   readonly isTerminal: boolean;
+  /** Line by line was asked for, as whoever has it read aloud does. */
+  readonly isPlainAsked: boolean;
   readonly isAscii: boolean;
   readonly isColourless: boolean;
   /** Started by `npm start`: the command line to come back with is then another. */
@@ -51,6 +53,7 @@ export function surroundingsFrom(about: {
   return {
     face: isBoth && !isPlainAsked ? "chat" : hasPlain ? "plain" : "none",
     isTerminal: about.isInputTerminal,
+    isPlainAsked,
     isAscii: options.ascii === true || (usesLocale && !isUtf8(env)),
     isColourless: options["no-color"] === true || (env.NO_COLOR ?? "") !== "",
     isFromNpm: env.npm_lifecycle_event === "start",

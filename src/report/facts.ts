@@ -67,7 +67,13 @@ function energyRows({ sun, loads, battery, array, reliability }: Design): readon
       ],
     );
   if (reliability !== null)
-    rows.push(["Dark hours", darkHoursText(reliability)], ["Size built", sentence(reliability.because)]);
+    rows.push(
+      ["Dark hours", darkHoursText(reliability)],
+      [
+        "Size built",
+        `${reliability.chosenMethod === "handbook" ? "The handbook's" : "The weather years'"}: the first part says why.`,
+      ],
+    );
   return rows;
 }
 

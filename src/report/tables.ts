@@ -24,7 +24,7 @@ export function monthBlocks({ climate, sun, loads, array, reliability }: Design)
         "Mean temperature °C",
         "Asked Wh a day",
         "Supply over demand",
-        ...(reliability === null ? [] : ["Charge: median %", "lowest %", "Dark hours"]),
+        ...(reliability === null ? [] : ["Median charge %", "Lowest charge %", "Dark hours"]),
       ],
       align: ["left", ...Array.from({ length: reliability === null ? 6 : 9 }, () => "right" as const)],
       rows: monthShort.map((month, i) => {
@@ -98,7 +98,7 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
     },
     {
       kind: "paragraph",
-      text: `Prices are of panels, what carries them and the blocks alone. Dark hours are those of the careful case: ${rough(100 * (reliability.carefulRatio - 1))} % more demand than answered, the battery at the end of its life. ${sentence(`built is ${reliability.because}`)}${shed}${refill} Of what the panels could give, ${Math.round(100 * yearly.wastedFrac)} % finds the battery full. The battery is turned over ${rough(yearly.fullCyclesPerYear)} times a year and lasts about ${rough(yearly.batteryYears)} years, ${yearly.batteryYearsReason} (within a factor of two).`,
+      text: `Prices are of panels, what carries them and the blocks alone. Dark hours are those of the careful case: ${rough(100 * (reliability.carefulRatio - 1))} % more demand than answered, the battery at the end of its life.${shed}${refill} Of what the panels could give, ${Math.round(100 * yearly.wastedFrac)} % finds the battery full. The battery is turned over ${rough(yearly.fullCyclesPerYear)} times a year and lasts about ${rough(yearly.batteryYears)} years, ${yearly.batteryYearsReason} (within a factor of two).`,
     },
     chargeDrawing(reliability),
   ];

@@ -4,16 +4,18 @@ import { columnsOf } from "../../src/plain/index.ts";
 import { type Document, graphemesOf, plainText, wrapped } from "../../src/report/index.ts";
 import { documents } from "./sheets.ts";
 
-const signs = (text: string) => graphemesOf(text).length;
+/** ASCII needs no segmenter, which is slow. */
+const signs = (text: string) => (/^[ -~]*$/.test(text) ? text.length : graphemesOf(text).length);
 
 describe("the text", () => {
   it("is never wider than asked, whatever the post", () => {
     fc.assert(
       fc.property(fc.integer({ min: 20, max: 140 }), fc.nat(documents.length - 1), (columns, i) => {
         const [name, document] = documents[i]!;
-        for (const line of plainText(document, columns).split("\n")) {
-          expect(signs(line), `${name} at ${columns}: ${line}`).toBeLessThanOrEqual(columns);
-        }
+        const wide = plainText(document, columns)
+          .split("\n")
+          .filter((line) => signs(line) > columns);
+        expect(wide, `${name} at ${columns}`).toEqual([]);
       }),
       { numRuns: 40 },
     );
@@ -30,7 +32,7 @@ describe("the text", () => {
         ],
       },
     ];
-    const text = plainText(document, 20, columnsOf);
+    const text = plainText(document, 20, { columnsOf });
     for (const line of text.split("\n")) expect(columnsOf(line), line).toBeLessThanOrEqual(20);
     expect(text.split("\n")[1]).toMatch(/^[^=]|^=+$/);
   });
@@ -60,7 +62,7 @@ describe("the text", () => {
         ],
       },
     ];
-    expect(plainText(table, 80)).toBe(
+    expect(plainText(table, 80, { isSpoken: true })).toBe(
       "Battery to bus: Current A 3.1; Fuse 5 A\nBus to switch: Current A 1\n",
     );
   });

@@ -133,7 +133,7 @@ export const heat = (hotTempC: number | null): Warning => ({
 export const shortCircuit = (bankShortCircuitA: number | null): Warning => ({
   hazard: "short circuit",
   says: `Short circuit: ${bankShortCircuitA === null ? "a battery can drive thousands of amperes" : `this bank can drive up to about ${amps(bankShortCircuitA)}`} through a spanner, and molten metal flies. Take off rings and watches, use insulated tools, cover one terminal while you work on the other, and wear eye protection.`,
-  again: "Short circuit: no rings, insulated tools, the other terminal covered, eye protection.",
+  again: "Short circuit: no rings, insulated tools, cover one terminal, goggles.",
 });
 
 /** @source OSHA 29 CFR 1926.441 and common practice; from memory */
