@@ -20,9 +20,12 @@ const floor = (below: readonly string[], about: Partial<Omit<Room, "below">> = {
   isPure: false,
   ...about,
 });
-/** A field of engineering: rests on units and numerics, and on the lower fields it names. */
+/** A field of engineering: rests on units, numerics and words, and on the lower fields it names. */
 const field = (lowerFields: readonly string[] = [], packages: readonly string[] = []): Room =>
-  floor(["src/core/units", "src/core/numerics", ...lowerFields], { isPure: true, packages });
+  floor(["src/core/units", "src/core/numerics", "src/core/words", ...lowerFields], {
+    isPure: true,
+    packages,
+  });
 
 const fields = [
   "src/core/astronomy",
@@ -37,10 +40,12 @@ const fields = [
   "src/core/view",
   "src/core/units",
   "src/core/numerics",
+  "src/core/words",
 ];
 
 export const rooms: Readonly<Record<string, Room>> = {
   "src/core/numerics": floor([], { isPure: true }),
+  "src/core/words": floor([], { isPure: true }),
   "src/core/units": floor(["src/core/numerics"], { isPure: true }),
   "src/core/astronomy": field(),
   "src/core/climate": field(["src/core/astronomy"]),

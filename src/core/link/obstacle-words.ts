@@ -1,4 +1,5 @@
 import { findUnit } from "../units/index.ts";
+import { type Form, PARTINGS, type Parting, scan } from "../words/index.ts";
 import type { ObstacleKind } from "./clearance.ts";
 
 /** What one stretch of a builder's words about a path says; words that say nothing here are passed over. */
@@ -13,9 +14,7 @@ export type PathFact =
   | { readonly kind: "span"; readonly fromM: number; readonly toM: number }
   /** "half way". */
   | { readonly kind: "share"; readonly share: number }
-  /** A comma, "and" or the like. */
-  | { readonly kind: "break"; readonly isFull: boolean }
-  | { readonly kind: "negation"; readonly word: string }
+  | Parting
   | { readonly kind: "loose-number"; readonly word: string };
 
 export type PathRole = "height" | "depth" | "width";
@@ -47,10 +46,8 @@ const NEAR_END =
   "(?:(?:away|out|off|along|distant)(?:\\s+from\\s+(?:the\\s+)?(?:post|camera|mast|pole|near\\s+end))?|(?:from|before|beyond|past|in\\s+front\\s+of)\\s+(?:the\\s+)?(?:post|camera|mast|pole|near\\s+end|here))";
 const END = "(?![\\w'])";
 
-type Form = { readonly form: RegExp; readonly fact: (found: readonly string[]) => PathFact | null };
-
 /** The forms, tried in this order at each place of the text. */
-const FORMS: readonly Form[] = [
+const FORMS: readonly Form<PathFact>[] = [
   {
     form: new RegExp(`^(?:from|between)\\s+(${NUMBER})\\s*([a-z]*)\\s+(?:to|and|until)\\s+${LENGTH}`, "i"),
     fact: ([, from, fromUnit, to, toUnit]) => {
@@ -112,35 +109,14 @@ const FORMS: readonly Form[] = [
     ),
     fact: ([, word]) => ({ kind: "count", count: COUNTS[word!.toLowerCase()] ?? Number(word) }),
   },
-  {
-    form: /^(?:no|not|nothing|none|without|except|but|never)(?![\w'])/i,
-    fact: ([word]) => ({ kind: "negation", word: word! }),
-  },
-  { form: /^(?:[;\n]|\.(?!\d))/, fact: () => ({ kind: "break", isFull: true }) },
-  { form: /^(?:,|(?:and|plus|also|then)(?![\w']))/i, fact: () => ({ kind: "break", isFull: false }) },
+  ...PARTINGS,
   { form: new RegExp(`^${NUMBER}`), fact: ([word]) => ({ kind: "loose-number", word: word! }) },
 ];
 
 /** The facts of a text in their order. */
 export function pathFacts(text: string): readonly PathFact[] {
-  const facts: PathFact[] = [];
   const plain = text.normalize("NFKC").replace(/[’′]/g, "'").replace(/[−–]/g, "-");
-  let at = 0;
-  reading: while (at < plain.length) {
-    const rest = plain.slice(at);
-    for (const { form, fact } of FORMS) {
-      const found = form.exec(rest);
-      const read = found === null ? null : fact(found);
-      if (found !== null && read !== null) {
-        facts.push(read);
-        at += found[0].length;
-        continue reading;
-      }
-    }
-    // a word that says nothing here, whole, so that no noun is read out of its middle
-    at += /^(?:[\p{L}'][\p{L}\p{N}'-]*|.|\n)/u.exec(rest)?.[0].length ?? 1;
-  }
-  return facts;
+  return scan(plain, FORMS);
 }
 
 function thing(obstacle: ObstacleKind, noun: string): PathFact {

@@ -1,4 +1,5 @@
 import { findUnit } from "../units/index.ts";
+import { type Form, PARTINGS, type Parting, scan } from "../words/index.ts";
 import { COMPASS_PATTERN, compassDeg } from "./compass.ts";
 
 /** What one stretch of a builder's words about the horizon says; words that say nothing here are passed over. */
@@ -12,9 +13,7 @@ export type HorizonFact =
   | { readonly kind: "length"; readonly lengthM: number; readonly role: LengthRole | null }
   /** One tree or pole, whose width follows from its height. */
   | { readonly kind: "single"; readonly widthPerHeight: number }
-  /** A comma, "and" or the like; a full one ends what was described, a light one may. */
-  | { readonly kind: "break"; readonly isFull: boolean }
-  | { readonly kind: "negation"; readonly word: string }
+  | Parting
   | { readonly kind: "loose-number"; readonly word: string };
 
 export type LengthRole = "height" | "distance" | "width";
@@ -50,10 +49,7 @@ const TO = "(?:\\s+(?:to|through|until|-)\\s+|\\s*–\\s*)(?:the\\s+)?";
 const NOUN = "trees?|house|wall|shed|barn|building|hedge|fence|hill|forest|wood";
 
 /** The forms, tried in this order at each place of the text. */
-const FORMS: readonly {
-  readonly form: RegExp;
-  readonly fact: (found: readonly string[]) => HorizonFact | null;
-}[] = [
+const FORMS: readonly Form<HorizonFact>[] = [
   {
     form: new RegExp(`^(?:from\\s+)?(?:the\\s+)?(${COMPASS_PATTERN})${TO}(${COMPASS_PATTERN})`, "i"),
     fact: ([words, from, to]) => shorterWay(words!, compassDeg(from!), compassDeg(to!)),
@@ -96,40 +92,19 @@ const FORMS: readonly {
         role: roleOf(before ?? after ?? (noun ? "tall" : "")),
       }),
   },
-  {
-    form: /^(?:(?:no|not|nothing|none|without|except|but|never)(?![\w']))/i,
-    fact: ([word]) => ({ kind: "negation", word: word! }),
-  },
   { form: /^(?:tree(?![\w']))/i, fact: () => ({ kind: "single", widthPerHeight: TREE_WIDTH_PER_HEIGHT }) },
   {
     form: /^(?:(?:pole|mast|post|chimney)(?![\w']))/i,
     fact: () => ({ kind: "single", widthPerHeight: POLE_WIDTH_PER_HEIGHT }),
   },
-  { form: /^(?:[;\n]|\.(?!\d))/i, fact: () => ({ kind: "break", isFull: true }) },
-  { form: /^(?:,|(?:and|plus|also|then)(?![\w']))/i, fact: () => ({ kind: "break", isFull: false }) },
+  ...PARTINGS,
   { form: /^(?:\d+(?:[.,]\d+)?)/i, fact: ([word]) => ({ kind: "loose-number", word: word! }) },
 ];
 
 /** The facts of a text in their order. */
 export function horizonFacts(text: string): readonly HorizonFact[] {
-  const facts: HorizonFact[] = [];
   const plain = text.normalize("NFKC").replace(/[º˚]/g, "°").replace(/[’′]/g, "'").replace(/[”″]/g, '"');
-  let at = 0;
-  reading: while (at < plain.length) {
-    const rest = plain.slice(at);
-    for (const { form, fact } of FORMS) {
-      const found = form.exec(rest);
-      const read = found === null ? null : fact(found);
-      if (found !== null && read !== null) {
-        facts.push(read);
-        at += found[0].length;
-        continue reading;
-      }
-    }
-    // a word that says nothing here, whole, so that no wind is read out of its middle
-    at += /^(?:[\p{L}\p{N}'-]+|.|\n)/u.exec(rest)?.[0].length ?? 1;
-  }
-  return facts;
+  return scan(plain, FORMS);
 }
 
 function direction(fromAzimuthDeg: number | null, toAzimuthDeg: number | null): HorizonFact | null {

@@ -1,0 +1,1 @@
+export { type Form, PARTINGS, type Parting, scan } from "./scan.ts";
