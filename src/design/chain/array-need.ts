@@ -57,11 +57,20 @@ export function arrayNeed(
           },
   };
   const need = arrayPower(plant);
-  const darkMonths = need.bridgedMonths;
-  // a bank that carries months without sun carries the dim ones beside them too: no array is sized for those twice
-  const shared =
-    darkMonths.length > 0 ? arrayPower({ ...plant, darkPoaKWhPerM2: DIM_MONTH_KWH_PER_M2 }) : need;
-  return { ...shared, darkMonths, arrayToLoadRatio, heatLossFracByMonth: heat };
+  const shared = { darkMonths: need.bridgedMonths, arrayToLoadRatio, heatLossFracByMonth: heat };
+  const { requiredW } = need;
+  if (need.bridgedMonths.length === 0 || requiredW === null) return { ...need, ...shared };
+  // dropped, a month that snow dims would shrink the array; held, it asks for no less the dimmer it becomes
+  const held = arrayPower({
+    ...plant,
+    poaDailyKWhPerM2ByMonth: sun.poaDailyKWhPerM2ByMonth.map((poa) => Math.max(poa, DIM_MONTH_KWH_PER_M2)),
+  });
+  return {
+    ...need,
+    ...shared,
+    requiredWByMonth: held.requiredWByMonth,
+    requiredW: Math.max(held.requiredW!, need.yearRequiredW ?? 0),
+  };
 }
 
 /** The controller in the shed decides its kind. */

@@ -89,7 +89,7 @@ export const arrayNotes = {
   },
   requiredWByMonth: {
     what: "rating that each month by itself asks for",
-    formula: `daily Wh x array-to-load ratio / (peak sun hours x (1 - losses)); 0 for a month left to the bank (dark, or below ${DIM_MONTH_KWH_PER_M2} kWh/m2 beside dark ones)`,
+    formula: `daily Wh x array-to-load ratio / (peak sun hours x (1 - losses)); where the bank bridges dark months, no month asks for more than it would with ${DIM_MONTH_KWH_PER_M2} kWh/m2`,
     inputs: [
       "loads.dailyWhByMonth",
       "sun.poaDailyKWhPerM2ByMonth",

@@ -60,5 +60,10 @@ export const CONTROLLER_CURRENT_FACTOR = 1.25;
 /** Two strings in parallel need no string fuse. @source NEC 690.9(A), IEC 62548 6.5: a panel bears one neighbour's current */
 export const UNFUSED_STRINGS = 2;
 
-/** Where a polar bank bridges the dark months, dimmer months than this are left to it as well. @source judgement */
+/**
+ * Where a polar bank bridges the dark months, dimmer months ask of the array what a month of this sun would; the bank bears the
+ * rest of them.
+ * @source judgement: some 35 to 50 W of panel for each watt of load, the range in which the polar table of UNAVCO article 190
+ *         (170 to 255 W for 5 W) gives its banks
+ */
 export const DIM_MONTH_KWH_PER_M2 = 1;
