@@ -110,7 +110,7 @@ export const tellings: readonly Telling<Design>[] = [
       design.reliability === null ? null : Math.round(design.reliability.yearly.carefulDarkHours),
     step: 5,
     say: (design) => {
-      const { yearly, years, askedDarkHours } = there(design.reliability);
+      const { yearly, years, askedDarkHours, carefulMeans } = there(design.reliability);
       const isSaid = design.brief.autonomy.consequence.isAnswered;
       const asked =
         askedDarkHours === null
@@ -120,7 +120,7 @@ export const tellings: readonly Telling<Design>[] = [
         yearly.ownYear === null
           ? ""
           : ` In the very hours of ${yearly.ownYear.source}: ${n(yearly.ownYear.darkHours)}; a typical year knows no bad spell.`;
-      return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with your margin used up.${asked}${own}`;
+      return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with ${carefulMeans}.${asked}${own}`;
     },
     short: (design) => {
       const { yearly } = there(design.reliability);

@@ -88,9 +88,9 @@ function secondTilt(sun: Sun): string {
   return `A second tilt of ${whole(sun.summerTiltDeg)}° from ${MONTH_NAMES[sun.summerMonths[0]!]!} to ${MONTH_NAMES[sun.summerMonths.at(-1)!]!} brings ${rough(100 * Math.max(0, sun.twoTiltsWorstGainFrac))} % in the worst month and ${rough(100 * Math.max(0, sun.twoTiltsYearGainFrac))} % over the year.`;
 }
 
-function darkHoursText({ yearly, askedDarkHours, years }: Reliability): string {
+function darkHoursText({ yearly, askedDarkHours, years, carefulMeans }: Reliability): string {
   const asked = askedDarkHours === null ? "" : ` Asked for: at most ${whole(askedDarkHours)}.`;
-  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} when your margin is used up, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}${ownYearText(yearly.ownYear)}`;
+  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} with ${carefulMeans}, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}${ownYearText(yearly.ownYear)}`;
 }
 
 function ownYearText(own: Reliability["yearly"]["ownYear"]): string {

@@ -73,6 +73,10 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
     yearly.tiers.length > 1
       ? ` Dark by group: ${yearly.tiers.map(({ devices, darkHours }) => `${devices} ${Math.round(darkHours)} hours`).join("; ")}.`
       : "";
+  const duller =
+    reliability.carefulSunRatio > 0.995
+      ? ""
+      : ` and a sun ${rough(100 * (1 - reliability.carefulSunRatio))} % duller`;
   const refill =
     yearly.refillDays === null
       ? ""
@@ -98,7 +102,7 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
     },
     {
       kind: "paragraph",
-      text: `Prices are of panels, what carries them and the blocks alone. Dark hours are those of the careful case: ${rough(100 * (reliability.carefulRatio - 1))} % more demand than answered, the battery at the end of its life.${shed}${refill} Of what the panels could give, ${Math.round(100 * yearly.wastedFrac)} % finds the battery full. The battery is turned over ${rough(yearly.fullCyclesPerYear)} times a year and lasts about ${rough(yearly.batteryYears)} years, ${yearly.batteryYearsReason} (within a factor of two).`,
+      text: `Prices are of panels, what carries them and the blocks alone. Dark hours are those of the careful case: ${rough(100 * (reliability.carefulRatio - 1))} % more demand than answered${duller}, the battery at the end of its life.${shed}${refill} Of what the panels could give, ${Math.round(100 * yearly.wastedFrac)} % finds the battery full. The battery is turned over ${rough(yearly.fullCyclesPerYear)} times a year and lasts about ${rough(yearly.batteryYears)} years, ${yearly.batteryYearsReason} (within a factor of two).`,
     },
     chargeDrawing(reliability),
   ];

@@ -1,10 +1,21 @@
 // Laws of the sizes under more and more snow, on the real grids: no outside value. Each broke before dim months held the array.
 import { describe, expect, it } from "vitest";
 import { climateAt, climateOfOwn } from "../../src/core/climate/index.ts";
-import { type Brief, type Design, designOf, type World } from "../../src/design/index.ts";
+import { chainOf } from "../../src/design/chain/chain.ts";
+import { type Brief, type Design, designOf, type Remember, type World } from "../../src/design/index.ts";
 import { grids } from "../core/climate/grids.ts";
 import { at, changed, given } from "./fixtures.ts";
 
+/** The weather of a place is the same under any snow. */
+function keptWeather(): Remember {
+  const kept = new Map<string, unknown>();
+  return <T>(task: string, known: unknown, work: () => T): T => {
+    if (task !== "weather") return work();
+    const key = JSON.stringify(known);
+    if (!kept.has(key)) kept.set(key, work());
+    return kept.get(key) as T;
+  };
+}
 const handbookWorld: World = {
   climateAt: ({ latitudeDeg, longitudeDeg, elevationM }) =>
     climateAt({ grids, latitudeDeg, longitudeDeg, elevationM: elevationM ?? undefined }),
@@ -13,6 +24,8 @@ const handbookWorld: World = {
   clockMinusSolarH: () => 0,
   simulation: null,
 };
+const realWorld: World = { ...handbookWorld, simulation: { remember: keptWeather() } };
+
 const WEEKS = [0, 2, 4, 8, 12, 20];
 type Consequence = "nuisance" | "worry" | "disaster" | "days";
 const briefsAt = (
@@ -63,5 +76,21 @@ describe("more snow, by the handbook", () => {
   it("without any snow it is not blamed for the dark", () => {
     const [bare] = byHandbook([69.65, 18.95], "worry");
     expect(bare!.findings.find(({ id }) => id === "sun.dark")!.says).not.toContain("snow");
+  });
+});
+
+describe("more snow, by the weather years", () => {
+  it.each([
+    [[60.2, 25], "worry"],
+    [[63.1, 21.6], "nuisance"],
+    [[66.5, 25.7], "worry"],
+  ] as const)("at %j, a %s: never fewer panels and fewer batteries together", (place, consequence) => {
+    for (const [less, more] of inPairs(
+      briefsAt(place, consequence).map((brief) => chainOf(brief, realWorld)),
+    )) {
+      const hasLessPanel = more.array!.installedW < less.array!.installedW;
+      const hasLessBank = bankWh(more, "bankAh") < bankWh(less, "bankAh");
+      expect(hasLessPanel && hasLessBank).toBe(false);
+    }
   });
 });

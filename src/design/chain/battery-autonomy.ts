@@ -34,7 +34,7 @@ export function autonomyOf(
     const days = POLAR_USABLE_FRAC * suggestion(darkHours > 200 ? 0.95 : 0.99, sunHours).days;
     return {
       autonomyDays: days,
-      autonomyReason: `${fixed(days, 0)} days, because ${given.darkMonths} of the months asked for bring practically no sun here and the bank alone must carry them, as at polar stations`,
+      autonomyReason: `${fixed(days, 0)} days while it is new, because ${given.darkMonths} of the months asked for bring practically no sun here and the bank alone must carry them, as at polar stations`,
       bridgesDarkMonths: true,
     };
   }

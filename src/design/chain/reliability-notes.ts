@@ -6,7 +6,8 @@ import {
   FULL_EFFORT,
   LEAST_SIMULATED_DAYS,
   MOST_ARRAY_RATIO_WHERE_BRIDGED,
-  MOST_OVER_HANDBOOK,
+  MOST_BANK_RATIO,
+  MOST_BANK_RATIO_WHERE_BRIDGED,
   MOST_SIMULATED_DAYS,
   RECONNECT_BAND_FRAC,
 } from "../practice/reliability.ts";
@@ -30,7 +31,7 @@ const pair = (what: string) => ({
   what,
   formula:
     "whole panels and whole blocks, their weight, area and price (panels, frame, blocks), and the mean dark hours a year in the careful case",
-  inputs: [...WEATHER, ...POST, "reliability.carefulRatio"],
+  inputs: [...WEATHER, ...POST, "reliability.carefulRatio", "reliability.carefulSunRatio"],
   source: `${SIMULATION}; sizes sold and prices from memory`,
 });
 
@@ -51,17 +52,36 @@ export const reliabilityNotes = {
   },
   carefulRatio: {
     what: "demand of the careful case, by which pairs are judged, over the demand as answered",
+    formula: "1 + margin; every case has a bank at the end of its life",
+    inputs: ["brief.power.marginFrac"],
+    source: "judgement",
+  },
+  carefulSunRatio: {
+    what: "sun of the careful case over the sun as the source says",
     formula:
-      "the larger of 1 + margin and 1 / (1 - uncertainty of the sun); every case has a bank at the end of its life",
+      "(1 + margin) x (1 - uncertainty of the sun), 1 at most: sun over demand falls by the larger of margin and uncertainty, and a month without sun has none to lose",
     inputs: ["brief.power.marginFrac", "climate.ghiUncertaintyFrac"],
     source: "judgement",
   },
+  carefulMeans: {
+    what: "the careful case in words",
+    formula: "as above",
+    inputs: ["reliability.carefulRatio", "reliability.carefulSunRatio"],
+    source: "as above",
+  },
   handbook: pair("the pair that the worksheets ask for, and what it really delivers"),
+  handbookNewDarkHours: {
+    what: "dark hours of the handbook's pair while its bank is new, demand and sun as answered, where the bank bridges dark months",
+    formula:
+      "as the pair, with the whole capacity: the worksheet takes the largest of the corrections for depth and for age, not their product",
+    inputs: ["reliability.handbook", "climate.ghiDailyKWhPerM2ByMonth", "sun.snowFracByMonth"],
+    source: `${SIMULATION}; the worksheet: IEEE 1013, from memory`,
+  },
   pairs: {
     ...pair(
       "pairs that reach what was asked, or are no darker than the handbook's where days were asked: for each array the least bank; first the least dark of those within a tenth of the cheapest, then by cost",
     ),
-    formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios[1]} times the handbook's power (up to ${MOST_ARRAY_RATIO_WHERE_BRIDGED} times where the bank bridges dark months), banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS} or ${MOST_OVER_HANDBOOK} times the handbook's size, each larger by a tenth or the next that is sold; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead (no lower bound where it bridges dark months), up to C/2 for lithium; the lower bound falls where no pair keeps it`,
+    formula: `arrays of ${FULL_EFFORT.arrayRatios[0]} to ${FULL_EFFORT.arrayRatios[1]} times the handbook's power (up to ${MOST_ARRAY_RATIO_WHERE_BRIDGED} times where the bank bridges dark months), banks from ${LEAST_SIMULATED_DAYS} days without sun (or the days until somebody comes) to ${MOST_SIMULATED_DAYS} or ${MOST_BANK_RATIO} times the handbook's size (${MOST_BANK_RATIO_WHERE_BRIDGED} where it bridges dark months), each larger by a tenth or the next that is sold; steps are searched so that each answer is tried out and so is the next smaller bank; charge current within C/20 to C/5 for lead (no lower bound where it bridges dark months), up to C/2 for lithium; the lower bound falls where no pair keeps it`,
     inputs: [
       ...WEATHER,
       ...POST,
@@ -76,7 +96,7 @@ export const reliabilityNotes = {
   chosenMethod: {
     what: "whose size is built",
     formula:
-      "the builder's choice; else the handbook's where days were asked; else the one that reaches the dark hours asked for, and of two the cheaper",
+      "the builder's choice; else the handbook's where days were asked; else the one that reaches the dark hours asked for, and of two the cheaper; where none does, the least dark of those tried",
     inputs: ["brief.power.sizing", "reliability.handbook", "reliability.pairs", "reliability.askedDarkHours"],
     source: "judgement",
   },

@@ -11,7 +11,8 @@ import {
   type Effort,
   LEAST_SIMULATED_DAYS,
   MOST_ARRAY_RATIO_WHERE_BRIDGED,
-  MOST_OVER_HANDBOOK,
+  MOST_BANK_RATIO,
+  MOST_BANK_RATIO_WHERE_BRIDGED,
   MOST_SIMULATED_DAYS,
 } from "../practice/reliability.ts";
 import { BLOCK_V, MAX_POWER_OVER_SHORT_A, PANEL_W_PER_M2 } from "../practice/sold.ts";
@@ -98,7 +99,8 @@ export function bankCandidates(brief: Brief, handbook: Handbook, effort: Effort)
   const ahForDays = (days: number) => (days * loads.largestDailyWh) / oldWhPerAh;
   const visitDays = Math.min(brief.autonomy.visitDays.value, MOST_VISIT_DAYS);
   const leastAh = ahForDays(Math.max(LEAST_SIMULATED_DAYS, visitDays));
-  const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), MOST_OVER_HANDBOOK * battery.requiredAh, leastAh);
+  const handbookRatio = battery.bridgesDarkMonths ? MOST_BANK_RATIO_WHERE_BRIDGED : MOST_BANK_RATIO;
+  const mostAh = Math.max(ahForDays(MOST_SIMULATED_DAYS), handbookRatio * battery.requiredAh, leastAh);
   return unique(
     rising(leastAh, mostAh, effort.bankStepRatio).map((wantedAh) => bankCandidate(brief, battery, wantedAh)),
     ({ bankAh }) => bankAh,

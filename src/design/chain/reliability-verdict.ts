@@ -30,10 +30,21 @@ export function bestFirst(pairs: readonly PairOutcome[]): readonly PairOutcome[]
   return [best, ...byCost.filter((pair) => pair !== best)];
 }
 
+/** What comes nearest where nothing reaches: the least dark of all, of equals the cheapest; null where nothing was tried. */
+export function leastDarkOf(tried: readonly PairOutcome[]): PairOutcome | null {
+  return (
+    tried.toSorted(
+      (a, b) => Math.round(a.darkHours) - Math.round(b.darkHours) || a.highCost - b.highCost,
+    )[0] ?? null
+  );
+}
+
 /**
- * The one that reaches the dark hours asked for; of two that do, the cheaper. The builder's own word goes first.
+ * The one that reaches the dark hours asked for; of two that do, the cheaper; where none does, the least dark, so that a worse
+ * place never comes out with a smaller post. The builder's own word goes first.
  *
- * @param given.pairs  that reach what was asked, best first
+ * @param given.pairs      that reach what was asked, best first
+ * @param given.leastDark  of those tried, where none reaches
  */
 export function recommended(
   brief: Brief,
@@ -41,9 +52,10 @@ export function recommended(
     readonly askedDarkHours: number | null;
     readonly handbook: PairOutcome;
     readonly pairs: readonly PairOutcome[];
+    readonly leastDark: PairOutcome | null;
   },
 ): Verdict {
-  const { askedDarkHours, handbook, pairs } = given;
+  const { askedDarkHours, handbook, pairs, leastDark } = given;
   const best = pairs[0];
   const byHandbook = (because: string): Verdict => ({ method: "handbook", because, chosen: handbook });
   if (askedDarkHours === null) {
@@ -53,6 +65,19 @@ export function recommended(
   const asked = limitText(brief.autonomy);
   const wish = brief.power.sizing.value;
   if (wish === "handbook") return byHandbook(`the handbook's, as you chose: ${hours(handbook)}, ${asked}`);
+  const bySimulation = (because: string, chosen: PairOutcome): Verdict => ({
+    method: "simulation",
+    because,
+    chosen,
+  });
+  if (best === undefined && handbook.darkHours > askedDarkHours && leastDark !== null) {
+    if (leastDark.darkHours < handbook.darkHours) {
+      return bySimulation(
+        `the weather years', for want of anything better: no pair of panels and battery that was tried reaches it; the least dark of them has ${hours(leastDark)}, ${asked}`,
+        leastDark,
+      );
+    }
+  }
   if (best === undefined) {
     return byHandbook(
       handbook.darkHours <= askedDarkHours
@@ -60,17 +85,18 @@ export function recommended(
         : `the handbook's for want of anything better: no pair of panels and battery that was tried reaches it; this one has ${hours(handbook)}, ${asked}`,
     );
   }
-  const bySimulation = (because: string): Verdict => ({ method: "simulation", because, chosen: best });
   if (wish === "simulation")
-    return bySimulation(`the weather years', as you chose: ${hours(best)}, ${asked}`);
+    return bySimulation(`the weather years', as you chose: ${hours(best)}, ${asked}`, best);
   if (handbook.darkHours > askedDarkHours) {
     return bySimulation(
       `the weather years', because the handbook's size would have ${hours(handbook)} where ${asked}; this pair has ${hours(best)}${passedOver(pairs)}`,
+      best,
     );
   }
   return best.highCost < handbook.highCost
     ? bySimulation(
         `the weather years', because it costs less and still has no more than ${hours(best)} (${asked})${passedOver(pairs)}; the handbook's dearer size would have ${hours(handbook)}`,
+        best,
       )
     : byHandbook(`the handbook's: ${hours(handbook)}, ${asked}, and the best of the others costs no less`);
 }

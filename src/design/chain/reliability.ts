@@ -36,8 +36,9 @@ import {
   isWellCharged,
   pairCost,
 } from "./reliability-pairs.ts";
-import { bestFirst, recommended } from "./reliability-verdict.ts";
+import { bestFirst, leastDarkOf, recommended } from "./reliability-verdict.ts";
 import { ownPostWeather, type PostWeather, postWeather } from "./reliability-weather.ts";
+import { fixed } from "./words.ts";
 
 export { reliabilityNotes } from "./reliability-notes.ts";
 
@@ -52,6 +53,8 @@ interface Pair {
 interface Case {
   readonly demandRatio: number;
   readonly sunRatio: number;
+  /** Of the bank; at the end of its life where left out. */
+  readonly healthFrac?: number;
 }
 
 const AS_ANSWERED: Case = { demandRatio: 1, sunRatio: 1 };
@@ -60,8 +63,7 @@ const AS_ANSWERED: Case = { demandRatio: 1, sunRatio: 1 };
  * The handbook's pair and all others that could be bought, run through many weather years: what each delivers, which reach
  * what was asked, and which is to be built.
  *
- * Every run has a bank at the end of its life. The careful case, by which pairs are judged, has a demand larger by the builder's
- * margin, or by what a sun duller by its uncertainty would come to, whichever is more.
+ * Every run has a bank at the end of its life, but for the one that tells what the handbook's bank does while it is new.
  */
 export function reliabilityStage(
   brief: Brief,
@@ -89,8 +91,7 @@ function workedOut(
   const weather = postWeather(brief, { ...setting, years: effort.years }, remember);
   const run = runOf(brief, given, weather, remember);
   const dullRatio = 1 - climate.ghiUncertaintyFrac;
-  const carefulRatio = Math.max(1 + brief.power.marginFrac.value, 1 / dullRatio);
-  const careful: Case = { demandRatio: carefulRatio, sunRatio: 1 };
+  const careful = carefulCase(brief, dullRatio);
   const outcome = (pair: Pair): PairOutcome => ({
     ...pair.array,
     ...pair.bank,
@@ -98,10 +99,11 @@ function workedOut(
     darkHours: darkHoursOf(run(pair, careful)),
   });
 
-  const handbook = outcome({
+  const handbookPair: Pair = {
     array: arrayCandidate(brief, given, array.wantedW),
     bank: bankCandidate(brief, battery, battery.wantedAh),
-  });
+  };
+  const handbook = outcome(handbookPair);
   const arrays = arrayCandidates(brief, given, effort);
   const banks = bankCandidates(brief, given, effort);
   const askedDarkHours = allowedDarkHours(brief.autonomy);
@@ -129,7 +131,16 @@ function workedOut(
       .map(outcome)
       .filter(({ darkHours }) => darkHours <= targetDarkHours),
   );
-  const verdict = recommended(brief, { askedDarkHours, handbook, pairs });
+  const leastDark =
+    askedDarkHours === null || pairs.length > 0
+      ? null
+      : leastDarkOf(
+          arrays.flatMap((lined) => {
+            const bank = banks.findLast((one) => isWellCharged(lined, one, battery));
+            return bank === undefined ? [] : [outcome({ array: lined, bank })];
+          }),
+        );
+  const verdict = recommended(brief, { askedDarkHours, handbook, pairs, leastDark });
   const { chosen } = verdict;
   const isReached = askedDarkHours === null || chosen.darkHours <= askedDarkHours;
   const chosenPair: Pair = {
@@ -139,8 +150,13 @@ function workedOut(
   return {
     years: weather.years,
     askedDarkHours,
-    carefulRatio,
+    carefulRatio: careful.demandRatio,
+    carefulSunRatio: careful.sunRatio,
+    carefulMeans: carefulMeans(careful),
     handbook,
+    handbookNewDarkHours: battery.bridgesDarkMonths
+      ? darkHoursOf(run(handbookPair, { ...AS_ANSWERED, healthFrac: 1 }))
+      : null,
     pairs,
     chosenMethod: verdict.method,
     because: verdict.because,
@@ -175,6 +191,21 @@ function ownYearOf(
   };
 }
 
+/**
+ * By which pairs are judged: a demand larger by the builder's margin. Where the sun may be duller than that covers, the rest is
+ * taken from the sun and not added to the demand: a month without sun has none to lose, and a bank that carries it none to add.
+ */
+function carefulCase(brief: Brief, dullRatio: number): Case {
+  const demandRatio = 1 + brief.power.marginFrac.value;
+  return { demandRatio, sunRatio: Math.min(1, demandRatio * dullRatio) };
+}
+
+function carefulMeans({ sunRatio }: Case): string {
+  return sunRatio > 0.995
+    ? "your margin used up"
+    : `your margin used up and the sun ${fixed(100 * (1 - sunRatio), 0)} % duller`;
+}
+
 /** What a simulated pair is laid out for; null: the handbook's own sizes stand. */
 export function chosenPairOf(reliability: Reliability | null): ChosenPair | null {
   if (reliability === null || reliability.chosenMethod === "handbook") return null;
@@ -191,7 +222,7 @@ function runOf(
   const { climate, sun, battery, array } = given;
   const isDirect = array.controller === "pwm";
   const losses = (1 - WIRING_LOSS_FRAC) * (1 - MISMATCH_LOSS_FRAC);
-  return ({ array: panels, bank }, { demandRatio, sunRatio }) => {
+  return ({ array: panels, bank }, { demandRatio, sunRatio, healthFrac = END_OF_LIFE_FRAC }) => {
     const loads = tiersOf(brief, {
       climate,
       sun,
@@ -203,7 +234,7 @@ function runOf(
         chemistry: CELL_CHEMISTRY[battery.chemistry],
         nominalV: battery.bankNominalV,
         ratedAh: bank.bankAh,
-        healthFrac: END_OF_LIFE_FRAC,
+        healthFrac,
         ...batteryHeater(brief),
       },
       controller: {

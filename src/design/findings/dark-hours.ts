@@ -21,7 +21,7 @@ export const darkHours: Rule = ({ brief, climate, sun, reliability, loads, batte
     battery?.chemistry === "lifepo4" &&
     brief.power.batteryHeaterW.value === 0 &&
     (climate?.designColdTempC ?? 0) < 0;
-  const dark = `${darkHoursText(chosen.darkHours)} (by ${years} weather years, your margin used up and the battery old)`;
+  const dark = `${darkHoursText(chosen.darkHours)} (by ${years} weather years, ${reliability.carefulMeans}, the battery old)`;
   const when = months === "" ? "" : `, most of them in ${months}`;
   return {
     id: "reliability.missed",

@@ -61,6 +61,17 @@ export const BANK_LAG_H = 24;
 export const MOST_ARRAY_RATIO_WHERE_BRIDGED = 11;
 /** From the largest array that others are tried with up to that. @source judgement */
 export const ARRAY_STEP_RATIO_WHERE_BRIDGED = 1.25;
-/** Banks are tried up to so many days of the heaviest load, or to so many of the handbook's own. @source judgement */
-export const MOST_SIMULATED_DAYS = 30;
-export const MOST_OVER_HANDBOOK = 1.5;
+/** Banks are tried up to so many times the handbook's, if that is more than the days below. @source judgement */
+export const MOST_BANK_RATIO = 1.5;
+/**
+ * The handbook's bank of months counts neither age nor the builder's margin nor what it loses by itself in the meantime. Larger
+ * ones are tried up to so many times its size.
+ * @source judgement
+ */
+export const MOST_BANK_RATIO_WHERE_BRIDGED = 2.5;
+/**
+ * Banks are tried up to so many days of the heaviest load, or to the handbook's own size. Under long snow the dull season
+ * is as long as a polar one.
+ * @source UNAVCO article 190 (2007): 90 days at 60 degrees, where its table begins
+ */
+export const MOST_SIMULATED_DAYS = 90;

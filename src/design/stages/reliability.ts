@@ -47,7 +47,7 @@ export interface Yearly {
   readonly darkHoursByMonth: ByMonth;
   /** null where the builder brought no hours. */
   readonly ownYear: OwnYearOutcome | null;
-  /** With the careful case's larger demand. */
+  /** In the careful case. */
   readonly carefulDarkHours: number;
   /** With a sun duller by its whole uncertainty. */
   readonly dullSunDarkHours: number;
@@ -76,8 +76,14 @@ export interface Reliability {
   readonly askedDarkHours: number | null;
   /** Demand of the careful case over the demand as answered. */
   readonly carefulRatio: number;
+  /** Its sun over the sun as the source says, 1 at most: duller where the margin does not cover how far it may be off. */
+  readonly carefulSunRatio: number;
+  /** The careful case in words, the old battery left out: "your margin used up and the sun 16 % duller". */
+  readonly carefulMeans: string;
   /** The handbook's pair. */
   readonly handbook: PairOutcome;
+  /** Dark hours a year of that pair with a new bank, demand and sun as answered, where its bank bridges dark months; else null. */
+  readonly handbookNewDarkHours: number | null;
   /**
    * The least bank for each array that reaches what was asked, or is no darker than the handbook's where days were asked; the
    * one to prefer first, then by cost; empty where nothing does.

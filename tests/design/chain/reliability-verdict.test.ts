@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { bestFirst, recommended } from "../../../src/design/chain/reliability-verdict.ts";
+import type { Brief } from "../../../src/design/brief.ts";
+import {
+  bestFirst,
+  leastDarkOf,
+  recommended as recommendedOf,
+} from "../../../src/design/chain/reliability-verdict.ts";
 import type { PairOutcome } from "../../../src/design/design.ts";
 import { changed, given, typicalBrief } from "../fixtures.ts";
 
@@ -22,8 +27,21 @@ describe("the best of the pairs that reach what was asked", () => {
   });
 });
 
+describe("the least dark of those tried", () => {
+  it("is that, the cheapest of equals, or nothing of nothing", () => {
+    const tried = [pair(40.2, 5000), pair(12.3, 7000), pair(12.1, 9000)];
+    expect(leastDarkOf(tried)!.highCost).toBe(7000);
+    expect(leastDarkOf([])).toBeNull();
+  });
+});
+
 describe("which of the two sizings is built", () => {
   const handbook = pair(20, 3000);
+  const recommended = (
+    brief: Brief,
+    given: Pick<Parameters<typeof recommendedOf>[1], "askedDarkHours" | "handbook" | "pairs">,
+    leastDark: PairOutcome | null = null,
+  ) => recommendedOf(brief, { ...given, leastDark });
   it("the cheaper of two that reach what was asked", () => {
     const cheap = recommended(typicalBrief, { askedDarkHours: 88, handbook, pairs: [pair(80, 1500)] });
     expect(cheap).toMatchObject({ method: "simulation", chosen: { highCost: 1500 } });
@@ -49,6 +67,14 @@ describe("which of the two sizings is built", () => {
     const verdict = recommended(typicalBrief, { askedDarkHours: 10, handbook, pairs: [] });
     expect(verdict.method).toBe("handbook");
     expect(verdict.because).toContain("for want of anything better");
+  });
+  it("the least dark of those tried, where nothing reaches it and that is better than the handbook's", () => {
+    const options = { askedDarkHours: 10, handbook, pairs: [] };
+    const verdict = recommended(typicalBrief, options, pair(14, 8000));
+    expect(verdict).toMatchObject({ method: "simulation", chosen: { highCost: 8000 } });
+    expect(verdict.because).toMatch(/for want of anything better.*about 14 dark hours/);
+    expect(recommended(typicalBrief, options, pair(21, 8000)).method).toBe("handbook");
+    expect(recommended(wishing("handbook"), options, pair(14, 8000)).method).toBe("handbook");
   });
   it("the one that the builder chose, whatever is cheaper", () => {
     const options = { askedDarkHours: 88, handbook, pairs: [pair(80, 1500)] };

@@ -797,7 +797,7 @@ describe("a second way to know", () => {
   it("does not say that the design aims at what it misses", () => {
     const disaster = changed({
       autonomy: { consequence: given("disaster") },
-      power: { chemistry: given("agm") },
+      power: { chemistry: given("agm"), marginFrac: given(1) },
     });
     const says = (brief: Brief, world: World) =>
       findingsOf(brief, world).find(({ id }) => id === "autonomy.secondWay")!.says;
