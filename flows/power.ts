@@ -43,7 +43,7 @@ export const powerTopic = topic(
       unit: "W",
       shows: "dark",
       label: "Battery heater",
-      ask: "How many watts does the battery's own heater draw?",
+      ask: "How many watts does the battery's own heater draw, all blocks together?",
       hint: "0 where it has none; the data sheet of a lithium battery for the cold names it. Example: 30 W",
       why: "Without one, a lithium battery takes no charge on frosty days; with one, it spends part of its energy on warmth.",
       how: "Look for a self-heating mark and its watts on the battery's data sheet.",

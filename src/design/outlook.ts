@@ -214,7 +214,7 @@ function runOf(post: Post, { month, hourNow }: OutlookQuestion, days: PostOutloo
       ratedAh: battery.bankAh,
       healthFrac: PRESENT_HEALTH_FRAC,
       tempC: climate.meanTempCByMonth[month]!,
-      ...batteryHeater(brief),
+      ...batteryHeater(brief, battery.bankAh * battery.bankNominalV),
     } as const,
     controller: {
       efficiencyFrac: array.controller === "pwm" ? 1 : MPPT_EFFICIENCY_FRAC,

@@ -28,6 +28,7 @@ export {
   type TierOutlook,
 } from "./balance/index.ts";
 export { type BankLayout, type BlockSize, layoutBank } from "./bank.ts";
+export { insulatedBoxLossWPerK } from "./box-loss.ts";
 export { type BatteryCapacity, batteryCapacity } from "./capacity.ts";
 export { type ChargeSettings, chargeCurrentBoundsA, chargeSettings, rechargeTime } from "./charge.ts";
 export { type Chemistry, isLead, type LeadChemistry } from "./chemistry.ts";

@@ -16,7 +16,8 @@ import {
   POLAR_USABLE_FRAC,
   RECONNECT_CELL_V,
 } from "../practice/battery.ts";
-import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C } from "../practice/loads.ts";
+import { BOX_LOSS_FORMULA } from "../practice/battery-box.ts";
+import { BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
 
 const IEEE_1013 = "IEEE 1013-2007 (clauses read in the contents, values from memory)";
@@ -141,9 +142,16 @@ export const batteryNotes = {
   },
   temperatureC: {
     what: "temperature of the bank in its box in the coldest spell",
-    formula: `mean of the coldest month (a box without heating follows the air within a day); with a heater warmer by its W / ${BATTERY_BOX_LOSS_W_PER_K} W per K of heat loss, ${BATTERY_WARM_C} °C at most`,
-    inputs: ["climate.meanTempCByMonth", "brief.power.batteryHeaterW"],
-    source: "common practice, no source; heat loss of an insulated box: judgement",
+    formula: `mean of the coldest month (a box without heating follows the air within a day); with a heater warmer by its W / heat loss of the box, ${BATTERY_WARM_C} °C at most`,
+    inputs: ["climate.meanTempCByMonth", "brief.power.batteryHeaterW", "loads.batteryBoxLossWPerK"],
+    source: "common practice, no source",
+  },
+  boxLossWPerK: {
+    what: "heat that the battery's insulated box loses for each kelvin; it counts where a heater keeps the battery warm",
+    formula: BOX_LOSS_FORMULA,
+    inputs: ["battery.bankAh", "battery.bankNominalV"],
+    source:
+      "conduction shape factors: Holman, Heat Transfer, section 3-4 (from memory); sizes and foam: from memory and common practice",
   },
   capacityAtTemperatureFrac: {
     what: "share of the rated capacity that is left at that temperature",
@@ -309,8 +317,13 @@ export const batteryNotes = {
   },
   needsWarmth: {
     what: "whether the bank meets frost in which it must not be charged",
-    formula: `lithium iron phosphate, coldest hour below 0 degrees C, and no heater that holds ${BATTERY_WARM_C} °C then`,
-    inputs: ["battery.chemistry", "climate.designColdTempC", "brief.power.batteryHeaterW"],
+    formula: `lithium iron phosphate, coldest hour below 0 degrees C, and no heater that holds ${BATTERY_WARM_C} °C then: W < heat loss of the box x kelvins to make up`,
+    inputs: [
+      "battery.chemistry",
+      "battery.boxLossWPerK",
+      "climate.designColdTempC",
+      "brief.power.batteryHeaterW",
+    ],
     source: "maker's limits of charging temperature",
   },
 } satisfies Notes<Battery>;

@@ -22,7 +22,8 @@ import {
   PERMITTED_DOD_FRAC,
   RECONNECT_CELL_V,
 } from "../practice/battery.ts";
-import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C } from "../practice/loads.ts";
+import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
+import { BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
 import { arrayNeed } from "./array-need.ts";
 import { autonomyOf } from "./battery-autonomy.ts";
@@ -42,11 +43,11 @@ export function batteryStage(
   if (!climate || !sun) return null;
   const { chemistry, chemistryReason } = chemistryOf(brief, climate);
   const outsideC = Math.min(...climate.meanTempCByMonth);
-  const heldC = Math.min(
-    BATTERY_WARM_C,
-    outsideC + brief.power.batteryHeaterW.value / BATTERY_BOX_LOSS_W_PER_K,
-  );
-  const temperatureC = Math.max(outsideC, heldC);
+  const heaterW = brief.power.batteryHeaterW.value;
+  // the loads were worked with the box of the bank that comes out here: whoever asks for both settles them (settled-bank.ts)
+  const warmedC =
+    loads.batteryBoxLossWPerK === null ? outsideC : outsideC + heaterW / loads.batteryBoxLossWPerK;
+  const temperatureC = Math.max(outsideC, Math.min(BATTERY_WARM_C, warmedC));
   const need = arrayNeed(brief, { climate, sun, loads, chemistry });
   const autonomy = autonomyOf(brief, { sun, darkMonths: need.darkMonths.length });
 
@@ -90,6 +91,7 @@ export function batteryStage(
     nominalV: bankNominalV,
     tempC: 25,
   });
+  const boxLossWPerK = batteryBoxLossWPerK(layout.bankAh * bankNominalV);
   const usableWh = layout.bankAh * bankNominalV * permittedDodFrac * capacityAtTemperatureFrac;
   return {
     chemistry,
@@ -107,6 +109,7 @@ export function batteryStage(
     frostSafeDodFrac: frostSafe,
     permittedDailyDodFrac: PERMITTED_DAILY_DOD_FRAC[chemistry],
     temperatureC,
+    boxLossWPerK,
     capacityAtTemperatureFrac,
     unadjustedAh: sized.unadjustedAh,
     forDepthAh: sized.dodAdjustedAh,
@@ -144,8 +147,7 @@ export function batteryStage(
       chemistry === "lifepo4" &&
       climate.designColdTempC < 0 &&
       // a heater that holds the box at its warmth through the coldest hour leaves nothing to warn of
-      brief.power.batteryHeaterW.value <
-        BATTERY_BOX_LOSS_W_PER_K * (BATTERY_WARM_C - climate.designColdTempC),
+      heaterW < boxLossWPerK * (BATTERY_WARM_C - climate.designColdTempC),
   };
 }
 

@@ -2,7 +2,6 @@ import type { Brief } from "../brief.ts";
 import type { Climate, Design, StageName, Sun, Withheld, World } from "../design.ts";
 import { climateRefusal, climateStage } from "./climate.ts";
 import { linkStage } from "./link.ts";
-import { loadsStage } from "./loads.ts";
 import { moneyStage } from "./money.ts";
 import { mountingStage } from "./mounting.ts";
 import { provisionalStages } from "./order.ts";
@@ -42,8 +41,7 @@ export function chainUnder(
   sizedLike: Omit<Design, "findings"> | null = null,
 ): Omit<Design, "findings"> {
   const { climate, sun } = above;
-  const loads = loadsStage(brief, sun, climate);
-  const { reliability, battery, array } = sizedOf(brief, { climate, sun, loads }, world, sizedLike);
+  const { loads, reliability, battery, array } = sizedOf(brief, { climate, sun }, world, sizedLike);
   const view = viewStage(brief);
   const link = linkStage(brief, climate, view);
   const mounting = mountingStage(brief, sun, loads, battery, array, link);

@@ -6,14 +6,16 @@ import { sum } from "../../core/numerics/index.ts";
 import { normalShareBelow } from "../../core/weather/index.ts";
 import type { Brief, Device, Schedule } from "../brief.ts";
 import type { ByMonth, Climate } from "../design.ts";
+import { PERMITTED_DOD_FRAC } from "../practice/battery.ts";
+import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
 import {
   BANK_SPAN_V_BY_BANK_V,
-  BATTERY_BOX_LOSS_W_PER_K,
   BATTERY_WARM_C,
   CONTROLLER_OWN_W,
   CONVERTER_EFFICIENCY_FRAC,
   CONVERTER_IDLE_W,
   peakRatio,
+  STAND_IN_BANK_DAYS,
   SWITCH_OWN_W,
   WIRE_EFFICIENCY_FRAC,
 } from "../practice/loads.ts";
@@ -29,6 +31,8 @@ export interface Daylight {
   readonly clockMinusSolarH: number;
   /** For what runs by a thermostat; without it, that runs all the time. */
   readonly air?: Air | null;
+  /** Of the battery's box (batteryBoxLossWPerK), for its heater; without it, that of a bank of some days. */
+  readonly boxLossWPerK?: number | null;
 }
 
 /** Hourly temperatures of each month, taken as spread by the bell curve about its mean. */
@@ -53,15 +57,26 @@ export function airOf(climate: Climate | null): Air | null {
 const WARMING_POINTS = 41;
 
 /** Share of its power that a battery heater needs on the mean of a month: the heat that the box loses, up to all it has. */
-function warmingFrac(heaterW: number, air: Air | null | undefined, month: number): number {
+function warmingFrac(
+  heaterW: number,
+  month: number,
+  { air, boxLossWPerK }: { readonly air: Air | null | undefined; readonly boxLossWPerK: number },
+): number {
   if (!air) return 1;
   const shares = Array.from({ length: WARMING_POINTS }, (_, i) => {
     const z = -3 + (6 * i) / (WARMING_POINTS - 1);
     const shortK = BATTERY_WARM_C - (air.meanTempCByMonth[month]! + z * air.spreadK);
-    const frac = Math.min(1, (Math.max(0, shortK) * BATTERY_BOX_LOSS_W_PER_K) / heaterW);
+    const frac = Math.min(1, (Math.max(0, shortK) * boxLossWPerK) / heaterW);
     return { weight: Math.exp(-(z ** 2) / 2), frac };
   });
   return sum(shares.map(({ weight, frac }) => weight * frac)) / sum(shares.map(({ weight }) => weight));
+}
+
+/** Box of the bank that stands in while none is known. */
+export function standInBoxLossWPerK(brief: Brief): number {
+  const others = drawsOf(brief).filter(({ keepsBatteryWarm }) => !keepsBatteryWarm);
+  const dailyWh = 12 * sum(others.map(({ batteryRatio, dayW, nightW }) => batteryRatio * (dayW + nightW)));
+  return batteryBoxLossWPerK((STAND_IN_BANK_DAYS * dailyWh) / PERMITTED_DOD_FRAC.lifepo4);
 }
 
 /** Share of a month's hours in which a thermostat has its device on. */
@@ -195,7 +210,10 @@ export function runningOf(
     lightSpans: common(running, lightSpans(daylightH)),
     darkSpans: common(running, darkSpans(daylightH)),
     onFrac: drawn.keepsBatteryWarm
-      ? warmingFrac(drawn.dayW, daylight.air, month)
+      ? warmingFrac(drawn.dayW, month, {
+          air: daylight.air,
+          boxLossWPerK: daylight.boxLossWPerK ?? standInBoxLossWPerK(brief),
+        })
       : drawn.device
         ? thermostatFrac(drawn.device.schedule, daylight.air, month)
         : 1,

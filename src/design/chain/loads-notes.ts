@@ -1,11 +1,12 @@
 import type { Loads, Notes } from "../design.ts";
+import { BOX_LOSS_FORMULA } from "../practice/battery-box.ts";
 import {
-  BATTERY_BOX_LOSS_W_PER_K,
   BATTERY_WARM_C,
   CONTROLLER_OWN_W,
   CONVERTER_EFFICIENCY_FRAC,
   CONVERTER_IDLE_W,
   peakRatio,
+  STAND_IN_BANK_DAYS,
   SWITCH_OWN_W,
   WIRE_EFFICIENCY_FRAC,
 } from "../practice/loads.ts";
@@ -21,7 +22,7 @@ const OWN_DRAWS = `converter and step-up ${CONVERTER_EFFICIENCY_FRAC}, switch ${
 export const loadsNotes = {
   lines: {
     what: "what each device, and each part that serves them, takes from the battery on a day of the design month",
-    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire); what runs by a thermostat: x share of the month's hours beyond its limit, hours taken as spread by the bell curve so that the coldest or hottest hour of a usual year lies three standard deviations out; a battery heater: the heat its box loses (${BATTERY_BOX_LOSS_W_PER_K} W for each kelvin below ${BATTERY_WARM_C} °C), up to its watts`,
+    formula: `(day W x hours in the light + night W x hours in the dark) / (${CONVERTER_EFFICIENCY_FRAC} converter or step-up) / (${WIRE_EFFICIENCY_FRAC} wire); what runs by a thermostat: x share of the month's hours beyond its limit, hours taken as spread by the bell curve so that the coldest or hottest hour of a usual year lies three standard deviations out; a battery heater: the heat that the box of the bank that is built loses below ${BATTERY_WARM_C} °C, up to its watts`,
     inputs: [
       ...DEVICES,
       "brief.parts.radio",
@@ -68,6 +69,13 @@ export const loadsNotes = {
     formula: `sum of night W x peak ratio / efficiencies; ratio ${peakRatio({ kind: "camera", isTurning: true })} for a turning camera, ${peakRatio({ kind: "cellular router", isTurning: false })} for a cellular router, else ${peakRatio({ kind: "camera", isTurning: false })}`,
     inputs: ["brief.loads.devices", "brief.view.scenes"],
     source: "peak ratios from memory of usual data sheets",
+  },
+  batteryBoxLossWPerK: {
+    what: "heat that the battery's box loses for each kelvin, by which its heater is reckoned",
+    formula: `${BOX_LOSS_FORMULA}; of the bank that is built, found by turns: a larger bank loses more and asks for a larger one; where no bank is known, of one for ${STAND_IN_BANK_DAYS} days of the other draws`,
+    inputs: ["brief.power.batteryHeaterW"],
+    source:
+      "conduction shape factors: Holman, Heat Transfer, section 3-4 (from memory); sizes and foam: from memory and common practice",
   },
   longestNightH: {
     what: "length of the longest night, by mean days of months",

@@ -1,6 +1,7 @@
 import { sum } from "../../core/numerics/index.ts";
 import type { Brief, Origin } from "../brief.ts";
 import type { Climate, LoadLine, Loads, Sun } from "../design.ts";
+import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
 import {
   airOf,
   batteryWByMonthAndHour,
@@ -9,6 +10,7 @@ import {
   drawsOf,
   lengthH,
   runningOf,
+  standInBoxLossWPerK,
   UNKNOWN_DAYLIGHT,
 } from "./demand.ts";
 
@@ -19,9 +21,16 @@ export { loadsNotes } from "./loads-notes.ts";
  *
  * @param sun      for the length of the days and the design month; null stands for twelve-hour days
  * @param climate  for what runs by a thermostat; null lets that run all the time
+ * @param bankWh   rated, for the heater that keeps the bank warm; null stands for a bank of some days
  */
-export function loadsStage(brief: Brief, sun: Sun | null, climate: Climate | null = null): Loads {
-  const daylight: Daylight = { ...(sun ?? UNKNOWN_DAYLIGHT), air: airOf(climate) };
+export function loadsStage(
+  brief: Brief,
+  sun: Sun | null,
+  climate: Climate | null = null,
+  bankWh: number | null = null,
+): Loads {
+  const boxLossWPerK = bankWh === null ? null : batteryBoxLossWPerK(bankWh);
+  const daylight: Daylight = { ...(sun ?? UNKNOWN_DAYLIGHT), air: airOf(climate), boxLossWPerK };
   const byMonthAndHour = batteryWByMonthAndHour(brief, daylight);
   const dailyWhByMonth = byMonthAndHour.map(sum);
   const largestDailyWh = Math.max(...dailyWhByMonth);
@@ -53,6 +62,8 @@ export function loadsStage(brief: Brief, sun: Sun | null, climate: Climate | nul
     designDailyWh,
     largestDailyWh,
     peakW: sum(draws.map((drawn) => drawn.peakW)),
+    batteryBoxLossWPerK:
+      brief.power.batteryHeaterW.value > 0 ? (boxLossWPerK ?? standInBoxLossWPerK(brief)) : null,
     longestNightH: 24 - Math.min(...daylight.daylightHByMonth),
     nightShareFrac: darkWh / designDailyWh,
   };

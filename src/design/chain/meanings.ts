@@ -23,7 +23,7 @@ export interface Meaning {
  * @returns nothing where no size can be worked
  */
 export function meaningsOf(
-  { brief, climate, sun, loads }: Omit<Design, "findings">,
+  { brief, climate, sun }: Omit<Design, "findings">,
   world: World,
 ): readonly Meaning[] {
   return (["nuisance", "worry", "disaster", "days"] as const).flatMap((consequence) => {
@@ -31,7 +31,7 @@ export function meaningsOf(
       ...brief,
       autonomy: { ...brief.autonomy, consequence: { ...brief.autonomy.consequence, value: consequence } },
     };
-    const { reliability, battery, array } = sizedOf(answered, { climate, sun, loads }, world);
+    const { reliability, battery, array } = sizedOf(answered, { climate, sun }, world);
     if (reliability === null || battery === null || array === null) return [];
     return [
       {

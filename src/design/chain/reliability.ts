@@ -20,7 +20,8 @@ import type {
 } from "../design.ts";
 import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
 import { allowedDarkHours, CELL_CHEMISTRY, END_OF_LIFE_FRAC } from "../practice/battery.ts";
-import { BATTERY_BOX_LOSS_W_PER_K, BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
+import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
+import { BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
 import type { Effort } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
 import {
@@ -113,6 +114,8 @@ function workedOut(
     panelCounts: arrays.map((_, i) => i + 1),
     mostStrings: banks.length,
     targetDarkHours,
+    // a larger bank takes more warmth: beyond some size it is the darker one
+    isLargerNeverDarker: brief.power.batteryHeaterW.value === 0,
     darkHoursOf: ({ panels, strings }) =>
       darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
   }).pairs.flatMap(({ panels, strings }) =>
@@ -235,7 +238,7 @@ function runOf(
         nominalV: battery.bankNominalV,
         ratedAh: bank.bankAh,
         healthFrac,
-        ...batteryHeater(brief),
+        ...batteryHeater(brief, bank.bankAh * battery.bankNominalV),
       },
       controller: {
         efficiencyFrac: isDirect ? 1 : MPPT_EFFICIENCY_FRAC,
@@ -286,15 +289,15 @@ function mostChargeA(
   return Math.min(ownedA, 2 * panels.chargeA, chargeBoundsA(bank, battery).maxA);
 }
 
-/** What keeps a lithium battery warm; nothing without a heater. */
-export function batteryHeater(brief: Brief): Pick<BalanceBank, "heater"> {
+/** What keeps a lithium battery of that rated energy warm; nothing without a heater. */
+export function batteryHeater(brief: Brief, bankWh: number): Pick<BalanceBank, "heater"> {
   const heaterW = brief.power.batteryHeaterW.value;
   return heaterW > 0
     ? {
         heater: {
           heaterW,
           thermostatTempC: BATTERY_WARM_C,
-          heatLossWPerK: BATTERY_BOX_LOSS_W_PER_K,
+          heatLossWPerK: batteryBoxLossWPerK(bankWh),
         },
       }
     : {};

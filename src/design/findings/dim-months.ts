@@ -1,5 +1,5 @@
 import { chainOf } from "../chain/chain.ts";
-import { atVoltage } from "../chain/sized.ts";
+import { atVoltage } from "../chain/settled-bank.ts";
 import { fixed, monthSpans } from "../chain/words.ts";
 import { MUCH_SNOW_FRAC } from "../practice/sun.ts";
 import type { Rule } from "./rule.ts";

@@ -2,7 +2,7 @@ import type { Given } from "../brief.ts";
 import { measurableCalled, measurableWords, pathKind } from "../chain/assumed.ts";
 import { chainOf, chainUnder } from "../chain/chain.ts";
 import { type AssumedAnswer, assumedAnswers } from "../chain/order.ts";
-import { atVoltage } from "../chain/sized.ts";
+import { atVoltage } from "../chain/settled-bank.ts";
 import { fixed } from "../chain/words.ts";
 import type { World } from "../design.ts";
 import type { Rule, Worked } from "./rule.ts";

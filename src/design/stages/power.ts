@@ -26,6 +26,8 @@ export interface Loads {
   /** In the month with the greatest demand. */
   readonly largestDailyWh: number;
   readonly peakW: number;
+  /** Heat loss of the battery's box that its heater was worked with, W/K; null without a heater. */
+  readonly batteryBoxLossWPerK: number | null;
   readonly longestNightH: number;
   /** Share of the design month's energy that is drawn in the dark. */
   readonly nightShareFrac: number;
@@ -55,6 +57,8 @@ export interface Battery {
   readonly frostSafeDodFrac: number;
   readonly permittedDailyDodFrac: number;
   readonly temperatureC: number;
+  /** Heat that its box loses for each kelvin, insulated as a heater asks. */
+  readonly boxLossWPerK: number;
   readonly capacityAtTemperatureFrac: number;
   readonly unadjustedAh: number;
   readonly forDepthAh: number;

@@ -15,11 +15,13 @@ export interface ReliabilityPair {
  * More panels are taken never to need a larger bank, and a larger bank never to be darker: the search walks down from the bank
  * of the count before in doubling strides, then halves. Each answer is tried out, and so is the next smaller bank; where the
  * first rule fails by a band between thresholds (see simulateBalance) the search goes up again. Where the second fails, a
- * smaller bank still may reach the target by chance; it is not looked for.
+ * smaller bank still may reach the target by chance; it is not looked for. A bank that must be heated may be darker for being
+ * larger: without the second rule the search begins with the most panels and goes up from the smallest bank, never back.
  *
  * @param search.panelCounts      whole panels, rising
  * @param search.mostStrings      largest bank, 1 to 10000 strings
  * @param search.targetDarkHours  0 or more
+ * @param search.isLargerNeverDarker  the second rule holds; so it does when left out
  * @param search.darkHoursOf      dark hours a year of the tier that rules, for one pair
  * @returns one pair for each count, and how often darkHoursOf was called
  * @throws RangeFault outside the ranges above
@@ -29,10 +31,12 @@ export function equalReliabilityPairs(search: {
   readonly panelCounts: readonly number[];
   readonly mostStrings: number;
   readonly targetDarkHours: number;
+  readonly isLargerNeverDarker?: boolean;
   readonly darkHoursOf: (pair: { readonly panels: number; readonly strings: number }) => number;
 }): { readonly pairs: readonly ReliabilityPair[]; readonly runs: number } {
   const most = within("mostStrings", search.mostStrings, 1, 10_000);
   const target = within("targetDarkHours", search.targetDarkHours, 0, 8760);
+  if (search.isLargerNeverDarker === false) return climbed(search, most, target);
   const pairs: ReliabilityPair[] = [];
   let runs = 0;
   let known = most;
@@ -85,4 +89,28 @@ function halved(tooFew: number, enough: number, reaches: (strings: number) => bo
     else low = middle;
   }
   return high;
+}
+
+/** By the first rule alone: fewer panels need no smaller bank, and where none is enough for more panels none is for fewer. */
+function climbed(
+  { panelCounts, darkHoursOf }: Parameters<typeof equalReliabilityPairs>[0],
+  most: number,
+  target: number,
+): ReturnType<typeof equalReliabilityPairs> {
+  let runs = 0;
+  let strings = 1;
+  const pairs = panelCounts.toReversed().map((panels): ReliabilityPair => {
+    let hours = Number.POSITIVE_INFINITY;
+    for (; strings <= most; strings += 1) {
+      runs += 1;
+      hours = darkHoursOf({ panels, strings });
+      if (hours <= target) return { panels, strings, darkHours: hours };
+    }
+    if (hours === Number.POSITIVE_INFINITY) {
+      runs += 1;
+      hours = darkHoursOf({ panels, strings: most });
+    }
+    return { panels, strings: null, darkHours: hours };
+  });
+  return { pairs: pairs.toReversed(), runs };
 }

@@ -51,6 +51,34 @@ describe("equalReliabilityPairs", () => {
       }),
     );
   });
+  it("finds the smallest bank of those between too small and too large to heat, by trying few", () => {
+    const band = fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 10 }));
+    fc.assert(
+      fc.property(
+        fc.array(band, { minLength: 1, maxLength: 8 }),
+        fc.integer({ min: 1, max: 30 }),
+        (bands, most) => {
+          // more panels widen the band on both sides
+          const low = bands.map(([from]) => from).sort((a, b) => b - a);
+          const high = bands.map(([from, wide]) => from + wide).sort((a, b) => a - b);
+          const isEnough = (panels: number, strings: number) =>
+            strings >= low[panels - 1]! && strings <= high[panels - 1]!;
+          const { pairs, runs } = equalReliabilityPairs({
+            panelCounts: low.map((_, i) => i + 1),
+            mostStrings: most,
+            targetDarkHours: 5,
+            isLargerNeverDarker: false,
+            darkHoursOf: ({ panels, strings }) => (isEnough(panels, strings) ? 0 : 10),
+          });
+          const all = Array.from({ length: most }, (_, i) => i + 1);
+          expect(pairs.map(({ strings }) => strings)).toEqual(
+            low.map((_, i) => all.find((strings) => isEnough(i + 1, strings)) ?? null),
+          );
+          expect(runs).toBeLessThanOrEqual(most + 2 * low.length);
+        },
+      ),
+    );
+  });
   it("goes up again where more panels do need a larger bank", () => {
     const need = [5, 3, 6, 2];
     const { pairs } = equalReliabilityPairs({
