@@ -30,7 +30,7 @@ export const restsOn: Readonly<Record<StageName, RestsOn>> = {
     stages: ["sun", "loads", "battery", "array", "link"],
   },
   wiring: {
-    topics: ["place", "loads", "parts"],
+    topics: ["place", "loads", "power", "parts"],
     stages: ["climate", "loads", "battery", "array", "mounting"],
   },
   parts: {

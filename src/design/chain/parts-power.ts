@@ -1,5 +1,7 @@
 import type { Brief } from "../brief.ts";
-import type { ArraySizing, Battery } from "../design.ts";
+import type { ArraySizing, Battery, Climate } from "../design.ts";
+import { batteryBoxFoamM2, FOAM_W_PER_M_K, FOAM_WALL_M } from "../practice/battery-box.ts";
+import { BATTERY_WARM_C } from "../practice/loads.ts";
 import * as prices from "../practice/prices.ts";
 import { type Draft, splitOwned, times, type Worked } from "./part-draft.ts";
 import { fixed, plain } from "./words.ts";
@@ -15,6 +17,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
     ownedBattery.blockAh === battery.blockAh &&
     ownedBattery.blockV === battery.blockV;
   const isLead = battery.chemistry === "agm";
+  const heaterW = brief.power.batteryHeaterW.value;
   return [
     ...splitOwned(
       {
@@ -82,6 +85,42 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
       }),
       figures: ["array.controller", "array.controllerA", "array.controllerMaxInputV", "battery.absorptionV"],
       isOwned: ownsController(brief, { array, battery }),
+    },
+    ...(heaterW > 0 ? heaterParts(heaterW, { battery, climate }) : []),
+  ];
+}
+
+function heaterParts(
+  heaterW: number,
+  { battery, climate }: { readonly battery: Battery; readonly climate: Climate },
+): readonly Draft[] {
+  const { boxLossWPerK, bankNominalV, bankAh, bankV } = battery;
+  const heldC = Math.min(BATTERY_WARM_C, climate.designColdTempC + heaterW / boxLossWPerK);
+  return [
+    {
+      id: "batteryHeater",
+      name: "Heater pad for the battery, with thermostat",
+      quantity: 1,
+      unit: "",
+      specification: [
+        `${plain(heaterW)} W in all at ${bankV} V, made for batteries; none where the blocks have it built in`,
+        `thermostat that switches on below ${BATTERY_WARM_C} °C, with its feeler on a block`,
+        `the box loses ${fixed(boxLossWPerK, 1)} W for each kelvin: this holds ${fixed(heldC, 0)} °C in the coldest hour, ${fixed(climate.designColdTempC, 0)} °C`,
+      ],
+      price: prices.BATTERY_HEATER,
+      figures: ["brief.power.batteryHeaterW", "battery.boxLossWPerK", "battery.bankV"],
+    },
+    {
+      id: "boxFoam",
+      name: "Foam board to line the battery's part of the box",
+      quantity: Math.ceil(10 * batteryBoxFoamM2(bankAh * bankNominalV)) / 10,
+      unit: "m2",
+      specification: [
+        `${fixed(1000 * FOAM_WALL_M, 0)} mm, at most ${FOAM_W_PER_M_K} W per m and K, of a kind that goes out by itself`,
+        "all six sides, joints taped",
+      ],
+      price: prices.FOAM_PER_M2,
+      figures: ["battery.bankAh", "battery.bankNominalV"],
     },
   ];
 }

@@ -13,10 +13,12 @@ import {
 } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
 import { runOf, type Surroundings } from "./wire-run.ts";
+import { HEATER_RUN } from "./words.ts";
 
 /**
- * Bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first: the fuse at the bank
- * is chosen by theirs. What stands behind the converter is held by the converter's own current limit.
+ * Bank to its heater, bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first: the fuse at the bank
+ * is chosen by theirs. What stands behind the converter is held by the converter's own current limit. The heater does not hang on
+ * the bus: once the loads are cut off, a bank too cold to be charged would never come back.
  */
 export function loadRuns(
   ctx: Surroundings,
@@ -86,11 +88,12 @@ export function loadRuns(
       }),
     );
   }
+  const heater = draws.find(({ keepsBatteryWarm }) => keepsBatteryWarm);
   const main = runOf(ctx, {
     name: "Battery to load bus",
     from: "battery",
     to: "load bus",
-    ...surge(loads.peakW / lowestV),
+    ...surge((loads.peakW - (heater?.peakW ?? 0)) / lowestV),
     lengthM: BANK_LEAD_M,
     systemV: battery.bankNominalV,
     maxDropFrac: MOST_DROP_FRAC.load / 3,
@@ -98,7 +101,28 @@ export function loadRuns(
     leastFuseA: SELECTIVITY_RATIO * largestFuseA(runs.filter(({ from }) => from === "load bus")),
     fuseReason: `at the battery's positive terminal, because a short there has the whole bank behind it; at least ${SELECTIVITY_RATIO} times the largest on the bus, so that a faulty load blows its own fuse first`,
   });
-  return [main, ...runs];
+  return [...(heater === undefined ? [] : [heaterRun(ctx, given, heater.dayW)]), main, ...runs];
+}
+
+/** A resistance: it draws its watts at the nominal voltage, and more current the higher the bank stands. */
+function heaterRun(
+  ctx: Surroundings,
+  { battery, mainFuse }: { readonly battery: Battery; readonly mainFuse: FuseFamily },
+  heaterW: number,
+): Run {
+  const { bankNominalV, absorptionV } = battery;
+  return runOf(ctx, {
+    name: HEATER_RUN,
+    from: "battery",
+    to: "battery heater",
+    currentA: ((heaterW / bankNominalV) * absorptionV) / bankNominalV,
+    lengthM: BANK_LEAD_M,
+    systemV: bankNominalV,
+    maxDropFrac: MOST_DROP_FRAC.load,
+    fuse: mainFuse,
+    fuseReason:
+      "at the battery's positive terminal, because a short there has the whole bank behind it; not on the bus, so that the battery stays warm enough to be charged when the loads are cut off",
+  });
 }
 
 /** Of the fuses that there are; 0 where there is none. */

@@ -4,7 +4,7 @@ import { INRUSH_RATIO, MOST_DROP_FRAC, SELECTIVITY_RATIO, SLACK_M, WIRE_RISE_K }
 export const wiringNotes = {
   runs: {
     what: "each run: current, length, conductor, drop, fuse at its source",
-    formula: `thinnest sold conductor with ampacity at ${WIRE_RISE_K} K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: ${INRUSH_RATIO} x their peak, for switching on), drop 2 x length x current x ohm per m within ${MOST_DROP_FRAC.panel} (panels), ${MOST_DROP_FRAC.bank} (bank), ${MOST_DROP_FRAC.load} (to a device; a third of it to and on the bus); fuse 1.25 x current up to the conductor's limit, at the battery for the loads at least ${SELECTIVITY_RATIO} x the largest on the bus; with several controllers each has its own two runs, sized for the one with most strings; lengths from the heights + ${SLACK_M} m`,
+    formula: `thinnest sold conductor with ampacity at ${WIRE_RISE_K} K above the hottest hour for 1.25 x the lasting current (panels: 1.5625 x short-circuit current; loads: ${INRUSH_RATIO} x their peak, for switching on), drop 2 x length x current x ohm per m within ${MOST_DROP_FRAC.panel} (panels), ${MOST_DROP_FRAC.bank} (bank), ${MOST_DROP_FRAC.load} (to a device; a third of it to and on the bus); a battery's heater: watts / nominal V, at the absorption voltage; fuse 1.25 x current up to the conductor's limit, at the battery for the loads at least ${SELECTIVITY_RATIO} x the largest on the bus; with several controllers each has its own two runs, sized for the one with most strings; lengths from the heights + ${SLACK_M} m`,
     inputs: [
       "array.maxPowerA",
       "array.shortCircuitA",
@@ -12,6 +12,8 @@ export const wiringNotes = {
       "array.inParallel",
       "array.controllers",
       "loads.peakW",
+      "brief.power.batteryHeaterW",
+      "battery.absorptionV",
       "battery.lowVoltageDisconnectV",
       "mounting.panelHeightM",
       "mounting.cameraHeightM",

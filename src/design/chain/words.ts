@@ -1,6 +1,9 @@
 /** Numbers inside sentences: plain, rounded, without a unit table. */
 import { MONTH_NAMES } from "../../core/units/index.ts";
 
+/** The wire of what keeps a lithium bank warm, as tables and lists name it. */
+export const HEATER_RUN = "Battery to battery heater";
+
 /** Rounded to so many places, trailing zeros dropped: 10, 6.5, 0.25. */
 export function fixed(value: number, places: number): string {
   const text = value.toFixed(places);

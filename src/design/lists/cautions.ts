@@ -22,6 +22,7 @@ export type Hazard =
   | "short circuit"
   | "lead-acid"
   | "lithium"
+  | "fire"
   | "live panel"
   | "polarity"
   | "passive PoE"
@@ -148,6 +149,13 @@ export const lithium: Warning = {
   hazard: "lithium",
   says: "Lithium iron phosphate: never charge it below 0 °C, never open, crush, drop or bridge a block, and never work round its management system. If one is swollen, hot or smoking, get away, keep others away and call the fire service.",
   again: "Lithium: not charged below 0 °C, not dropped, not bridged.",
+};
+
+/** @source common practice, no source */
+export const heaterFire: Warning = {
+  hazard: "fire",
+  says: "Fire: a heater pad without its thermostat, folded, or under cables can set foam and box alight. Use one made for batteries that limits its own heat, lay it flat, never bridge its thermostat, and give it the fuse of its own that stands in the table of wires.",
+  again: "Fire: the heater pad flat, its thermostat never bridged, on its own fuse.",
 };
 
 /** Above this a direct voltage counts as more than may be touched. @source IEC 60364-4-41, 60 V in dry places; from memory */

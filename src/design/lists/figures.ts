@@ -14,6 +14,7 @@ export const smallVolts = (value: number): string => `${fixed(value, 2)} V`;
 /** Fuses and other printed ratings, as they are. */
 export const ratedAmps = (value: number): string => `${plain(value)} A`;
 export const amps = (value: number): string => `${rough(value)} A`;
+export const ohms = (value: number): string => `${rough(value)} ohm`;
 export const watts = (value: number): string => `${rough(value)} W`;
 export const wattHours = (value: number): string => `${rough(value)} Wh`;
 export const newtons = (value: number): string => `${rough(value)} N`;

@@ -3,9 +3,13 @@
  *
  * @source battery before panel, and the reverse when it is taken apart: makers' manuals in general, from memory
  */
+
+import { HEATER_RUN } from "../chain/words.ts";
 import type { Battery, Run, Wiring } from "../design.ts";
+import { FOAM_WALL_M } from "../practice/battery-box.ts";
+import { BATTERY_WARM_C } from "../practice/loads.ts";
 import * as cautions from "./cautions.ts";
-import { counted, listed, metres, ratedAmps, volts } from "./figures.ts";
+import { amps, counted, degreesC, listed, metres, ohms, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { isAtBattery, liftsOf, type Post } from "./post.ts";
 
@@ -14,9 +18,11 @@ export function connectSteps(post: Post): readonly MaybeStep[] {
   if (battery === null || wiring === null) return [];
   return [
     fuses(post, { battery, wiring }),
+    heaterPad(post, { battery, wiring }),
     bank(post, battery),
     deadTests(post),
     controllerOn(post, { battery, wiring }),
+    heaterOn(post, { battery, wiring }),
     loadsOn(post, { battery, wiring }),
     panelOn(post),
   ];
@@ -54,6 +60,40 @@ function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
       why: "A fuse protects the wire behind it, so it sits where the current comes from. With all of them out, every wire is dead while you work. The switches for panels and battery stay open too.",
       expects: "Each holder bears a label with its rating and the name of its run.",
     },
+  );
+}
+
+const heaterRunOf = ({ runs }: Wiring): Run | undefined => runs.find(({ name }) => name === HEATER_RUN);
+
+function heaterPad(post: Post, { battery, wiring }: Powered): MaybeStep {
+  const run = heaterRunOf(wiring);
+  return (
+    run !== undefined &&
+    step(
+      "heaterPad",
+      `Line the battery's part of the box with ${1000 * FOAM_WALL_M} mm of foam on all six sides. Lay the heater pad flat where the blocks will stand, put the thermostat's feeler where it will touch one, and lead the wire to its own fuse holder (${fuseOf(run)}), the fuse left out. Where the blocks have the heater built in, the foam alone is your work: follow the maker for the rest.`,
+      {
+        cautions: [cautions.heaterFire, ...post.bank],
+        why: "It lies under the blocks, so it comes before them. It has a feed of its own, because a battery that is too cold to be charged must be warmed even when the loads are cut off.",
+        expects: `Between its two wires about ${ohms(battery.bankNominalV ** 2 / post.design.brief.power.batteryHeaterW.value)} while the feeler is held in ice water, and no connection while it is warm.`,
+      },
+    )
+  );
+}
+
+function heaterOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeStep {
+  const run = heaterRunOf(wiring);
+  return (
+    run !== undefined &&
+    step(
+      "heaterOn",
+      `Put in the ${run.fuseA === null ? "heater's fuse" : `${ratedAmps(run.fuseA)} fuse of the battery heater`}. Hold a bag of ice to the thermostat's feeler until the heater pad warms up, then take it away.`,
+      {
+        cautions: [cautions.heaterFire, ...bank, cautions.polarity],
+        why: "Before the first frost nobody would notice that it does nothing.",
+        expects: `About ${amps(design.brief.power.batteryHeaterW.value / battery.bankNominalV)} while the feeler is cold, nothing once it is warmer than ${degreesC(BATTERY_WARM_C)}.`,
+      },
+    )
   );
 }
 

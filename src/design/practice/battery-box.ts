@@ -18,11 +18,27 @@ export const SEAMS_RATIO = 1.2;
  * @source insulatedBoxLossWPerK; 10 litres per kWh of block from memory, twice that as room, foam and seams: see the constants
  */
 export function batteryBoxLossWPerK(bankWh: number): number {
-  const insideM3 = (BANK_ROOM_RATIO * BLOCK_L_PER_KWH * bankWh) / 1e6;
   return (
-    SEAMS_RATIO * insulatedBoxLossWPerK({ insideM3, wallM: FOAM_WALL_M, conductivityWPerMK: FOAM_W_PER_M_K })
+    SEAMS_RATIO *
+    insulatedBoxLossWPerK({
+      insideM3: insideM3(bankWh),
+      wallM: FOAM_WALL_M,
+      conductivityWPerMK: FOAM_W_PER_M_K,
+    })
   );
 }
 
-/** The same in words, for the notes. */
+/**
+ * Foam that lines such a box, outside measure.
+ *
+ * @param bankWh  as above
+ * @returns m2
+ */
+export function batteryBoxFoamM2(bankWh: number): number {
+  return 6 * (Math.cbrt(insideM3(bankWh)) + 2 * FOAM_WALL_M) ** 2;
+}
+
+const insideM3 = (bankWh: number): number => (BANK_ROOM_RATIO * BLOCK_L_PER_KWH * bankWh) / 1e6;
+
+/** The loss in words, for the notes. */
 export const BOX_LOSS_FORMULA = `W per K of a cube that holds ${BANK_ROOM_RATIO * BLOCK_L_PER_KWH} litres for each kWh of bank, ${1000 * FOAM_WALL_M} mm of foam (${FOAM_W_PER_M_K} W per m and K), edges and corners counted, x ${SEAMS_RATIO} for seams and leads`;

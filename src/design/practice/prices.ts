@@ -56,6 +56,8 @@ export function wirePerM(areaMm2: number): Band {
   return [0.3 + 0.25 * areaMm2, 0.6 + 0.5 * areaMm2];
 }
 export const DATA_CABLE_PER_M: Band = [0.6, 1.5];
+export const BATTERY_HEATER: Band = [20, 70];
+export const FOAM_PER_M2: Band = [8, 20];
 export const MAIN_FUSE: Band = [20, 50];
 export const SMALL_FUSE: Band = [3, 8];
 export const STRING_FUSE: Band = [8, 20];

@@ -37,7 +37,7 @@ describe("fuses", () => {
   it("go in again in the steps that follow, all of them", () => {
     for (const [name, design] of powered) {
       const wiring = design.wiring!;
-      const put = ["controllerOn", "loadsOn", "panelOn"]
+      const put = ["controllerOn", "heaterOn", "loadsOn", "panelOn"]
         .flatMap((id) => stepsOf(design, "installation").filter((step) => step.id === id))
         .map(({ does }) => does)
         .join(" ");
@@ -64,7 +64,8 @@ describe("switches and fuses at the battery", () => {
     for (const [name, design] of powered) {
       const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
       const { controllers, coldOpenCircuitV, shortCircuitA, inParallel } = design.array!;
-      expect(part("fuse.main").quantity, name).toBe(controllers + 1);
+      const isHeated = design.brief.power.batteryHeaterW.value > 0;
+      expect(part("fuse.main").quantity, name).toBe(controllers + (isHeated ? 2 : 1));
       expect(part("isolator").quantity, name).toBe(controllers + 1);
       const [panels] = part("isolator").specification;
       expect(figures(panels!, "V")[0], name).toBeGreaterThanOrEqual(Math.floor(coldOpenCircuitV));
@@ -135,7 +136,8 @@ describe("figures to be measured", () => {
   it("of each device are the load stage's, also of one that runs by night only", () => {
     for (const [, design] of designs) {
       for (const { name: device, dayW, nightW, kind } of design.loads.lines) {
-        if (kind === "converter" || Math.max(dayW, nightW) === 0) continue;
+        // what a thermostat switches is tried with ice when it is built in (installation.heaterOn)
+        if (kind === "converter" || kind === "heater" || Math.max(dayW, nightW) === 0) continue;
         const step = loadStep(design, device);
         const said = figures(step.expects, "W");
         nearRatio(said.at(-1) ?? Number.NaN, Math.max(dayW, nightW), { withinFrac: 0.05 });
@@ -239,6 +241,8 @@ describe("a post of its kind", () => {
       ["by cable", "a radar band"],
       ["by the mobile network", "recorded at the post"],
     ],
+    ["installation", "heaterPad", ["lithium kept warm"], ["lithium in frost", "no place"]],
+    ["installation", "heaterOn", ["lithium kept warm"], ["lithium in frost", "no place"]],
     ["installation", "strings", ["many panels in parallel"], ["small post with lithium"]],
     ["installation", "ownedBattery", ["lithium battery owned"], ["by cable"]],
     ["installation", "ownedPanel", ["battery, panel and controller owned"], ["by cable"]],

@@ -59,6 +59,7 @@ export const rules: readonly Rule[] = [
     when: batteryWork,
     unless: fromAfar,
   },
+  { hazard: "fire", when: /\bheater pad/i },
   { hazard: "live panel", when: panelVerbs, unless: /^mount the fuse|empty brackets/i },
   {
     hazard: "polarity",

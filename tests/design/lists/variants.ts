@@ -45,6 +45,7 @@ export const briefs: Readonly<Record<string, Brief>> = {
   "small post in a sunny place": small,
   "small post with lithium": changed({ power: { chemistry: given("lifepo4") } }, small),
   "lithium in frost": changed({ power: { chemistry: given("lifepo4") } }),
+  "lithium kept warm": changed({ power: { chemistry: given("lifepo4"), batteryHeaterW: given(130) } }),
   "lead in the tropics": at(sites.south5, changed({ power: { chemistry: given("agm") } })),
   "an old pole": changed({ mounting: { support: given("existingPole"), poleDiameterMm: given(76) } }),
   "a pole nobody measured": changed({
