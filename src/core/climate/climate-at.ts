@@ -3,6 +3,7 @@ import { indexOfMin, within } from "../numerics/index.ts";
 import { type ExtremeTemperatures, extremeTemperatures } from "./extremes.ts";
 import type { ClimateGrids } from "./grids.ts";
 import { blended, cellsRound, nodesRound, storedAt, valueAt } from "./lookup.ts";
+import { gridShares, sharesOfDays } from "./shares-of-days.ts";
 import { IRRADIATION_REACH_KM, LAPSE_K_PER_M } from "./tables.ts";
 
 /** What the embedded grids say about one place. Lists by month have twelve entries, January first. */
@@ -20,7 +21,7 @@ export interface Climate extends ExtremeTemperatures {
   readonly ghiUncertaintyFrac: number;
   /**
    * For each month sixteen equally likely values of daily irradiation over the month's mean, dullest first: each the
-   * mean of one sixteenth of all days. Their mean is 1.
+   * mean of one sixteenth of all days. Their mean is 1. See sharesOfDays for how they are had and how far they are off.
    */
   readonly dailyGhiQuantilesByMonth: readonly (readonly number[])[];
   readonly meanTempCByMonth: readonly number[];
@@ -95,7 +96,9 @@ export function climateAt(place: {
     ghiDailyKWhPerM2ByMonth,
     clearnessFracByMonth,
     ghiUncertaintyFrac: blended(grids.clearnessErrorFrac, darkestMonth(ghiDailyKWhPerM2ByMonth), cells),
-    dailyGhiQuantilesByMonth: months((month) => dailyShares(grids, month, cells)),
+    dailyGhiQuantilesByMonth: clearnessFracByMonth.map((clearnessFrac, month) =>
+      sharesOfDays(gridShares(grids, month, cells), clearnessFrac),
+    ),
     ...maps.climate,
     source: {
       ...SOURCE,
@@ -166,21 +169,6 @@ function darkestMonth(ghiDailyKWhPerM2ByMonth: readonly number[]): number {
 
 function months<T>(of: (month: number) => T): T[] {
   return Array.from({ length: 12 }, (_, month) => of(month));
-}
-
-function dailyShares(grids: ClimateGrids, month: number, cells: Parameters<typeof blended>[2]): number[] {
-  const { dailyShareSqrt } = grids;
-  const count = dailyShareSqrt.planes / 12;
-  const size = dailyShareSqrt.rows * dailyShareSqrt.columns;
-  const shares = Array.from({ length: count }, (_, q) => {
-    const first = (month * count + q) * size;
-    let total = 0;
-    for (const { cell, share } of cells)
-      total += share * (dailyShareSqrt.stored[first + cell]! * dailyShareSqrt.scale) ** 2;
-    return total;
-  });
-  const mean = shares.reduce((total, share) => total + share, 0) / count;
-  return shares.map((share) => share / mean);
 }
 
 /** Greenland's inland ice: no month above freezing (Köppen's EF). Elsewhere a summit may be that cold and still ground. */

@@ -1,7 +1,7 @@
 import { within } from "../../numerics/index.ts";
+import { clearnessShares } from "../clearness-shares.ts";
 import { type Climate, mapsAt, SOURCE } from "../climate-at.ts";
 import type { ClimateGrids } from "../grids.ts";
-import { clearnessShares } from "./clearness-shares.ts";
 import { clearnessFracByMonth, type OwnFigures, withOwnFigures } from "./with-own-figures.ts";
 
 /**

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { clearnessShares } from "../../../../src/core/climate/clearness-shares.ts";
 import {
   type Climate,
   climateAt,
@@ -8,7 +9,6 @@ import {
   type OwnFigures,
   withOwnFigures,
 } from "../../../../src/core/climate/index.ts";
-import { clearnessShares } from "../../../../src/core/climate/own/clearness-shares.ts";
 import { dailyShares } from "../../../../src/core/climate/own/daily-shares.ts";
 import { RangeFault } from "../../../../src/core/numerics/index.ts";
 import { near } from "../../../helpers/near.ts";

@@ -1,14 +1,13 @@
-import { clamp, within } from "../../numerics/index.ts";
+import { clamp, within } from "../numerics/index.ts";
 
 const SHARES = 16;
-const LOOKS_A_SHARE = 16;
 
 /** The dullest day of any month. */
 const LEAST_INDEX = 0.05;
 
 /**
  * Distribution of a month's days by its clearness alone, in the form of Climate.dailyGhiQuantilesByMonth: for a place
- * without a grid.
+ * without a grid, and as a part of what a place of the grid gets (sharesOfDays).
  *
  * The days' clearness lies between 0.05 and a largest one that grows with the mean, with an exponential density between
  * the two whose slope gives the mean.
@@ -26,22 +25,19 @@ export function clearnessShares(clearnessFrac: number): readonly number[] {
   const mostIndex = 0.6313 + 0.267 * meanIndex - 11.9 * (meanIndex - 0.75) ** 8;
   const width = mostIndex - LEAST_INDEX;
   const slope = slopeOf((meanIndex - LEAST_INDEX) / width);
-  const shares = Array.from({ length: SHARES }, (_, share) => {
-    let total = 0;
-    for (let look = 0; look < LOOKS_A_SHARE; look += 1) {
-      const below = (share + (look + 0.5) / LOOKS_A_SHARE) / SHARES;
-      total += LEAST_INDEX + width * quantile(slope, below);
-    }
-    return total / LOOKS_A_SHARE;
+  const upTo = Array.from({ length: SHARES + 1 }, (_, share) => sumBelow(slope, share / SHARES));
+  return Array.from({ length: SHARES }, (_, share) => {
+    const meanOfShare = (upTo[share + 1]! - upTo[share]!) * SHARES;
+    return (LEAST_INDEX + width * meanOfShare) / meanIndex;
   });
-  const mean = shares.reduce((total, value) => total + value, 0) / SHARES;
-  return shares.map((value) => value / mean);
 }
 
-/** Of the density exp(slope x) between 0 and 1, the x below which a share of the days lies. */
-function quantile(slope: number, below: number): number {
-  if (Math.abs(slope) < 1e-6) return below;
-  return Math.log1p(below * Math.expm1(slope)) / slope;
+/** Of the density exp(slope x) between 0 and 1, the x below which a share of the days lies, summed over shares up to this. */
+function sumBelow(slope: number, share: number): number {
+  if (Math.abs(slope) < 1e-3) return share ** 2 / 2 + (slope * (share ** 2 / 2 - share ** 3 / 3)) / 2;
+  const rise = Math.expm1(slope);
+  const at = 1 + share * rise;
+  return ((at > 0 ? at * Math.log(at) : 0) - share * rise) / (rise * slope);
 }
 
 /** The slope whose density has this mean, by halving; the mean is 1 / (1 - exp(-s)) - 1 / s and rises with s. */
