@@ -30,7 +30,7 @@ describe.each([
   ["Bulgaria", 43, 25],
   ["southern Finland", 60, 25],
 ] as const)("a summer post in %s", (_, latitudeDeg, longitudeDeg) => {
-  it("1 % of loss takes batteries away first (in mid latitudes) and saves two fifths and more of what 10 % would", () => {
+  it("1 % of loss takes batteries away first, as printed, and saves two fifths and more of what 10 % would", () => {
     const weather = weatherYears({ ...placeAt(latitudeDeg, longitudeDeg), seed: 1, years: YEARS });
     const { powerWPerRatedW } = planeYield({
       weather,
@@ -74,11 +74,12 @@ describe.each([
       return costs.reduce((best, pair) => (pair.cost < best.cost ? pair : best));
     }) as [Pair, Pair, Pair, Pair];
 
-    // printed: 36 % of the batteries, 9 % of the modules. At 60 N the array that nothing lost asks for is so large that a
-    // fifth of the batteries goes with a quarter of the modules: the first part of the law is one of mid latitudes
-    if (latitudeDeg < 50) {
-      expect(1 - one.strings / none.strings).toBeGreaterThan(1 - one.panels / none.panels);
-    }
+    // printed: from eleven and eleven to ten modules and seven batteries. Where the cheapest pair for no loss lies is no law: 14
+    // and 6, 16 and 5 cost the same within 3 %, and a little more dull days move it from one to the other
+    let batteriesWithTen = 1;
+    while (loss(10 * moduleW, batteriesWithTen * batteryWh) > 0.01) batteriesWithTen += 1;
+    expect(batteriesWithTen).toBeLessThanOrEqual(7);
+    expect(batteriesWithTen).toBeGreaterThan(7 / 2);
     const saving = (pair: Pair): number => 1 - pair.cost / none.cost;
     const printed = [
       [one, 0.249],
