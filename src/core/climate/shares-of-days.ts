@@ -15,16 +15,17 @@ const IN_THE_CLEAR = { clearnessFrac: 0.6, weight: 0.15 };
  * clearness.
  *
  * A reanalysis knows the dullest sixteenth of a damp winter, but has its next ones too bright and the spread too narrow:
- * its cells are 330 km wide, and it has too few days of thick cloud. The correction is the more of the generalised curve
- * the duller the month; where the sky is clear the place's own shares say more than the curve.
+ * its cells are 330 km wide, which may be why. The correction is the more of the generalised curve the duller the month;
+ * where the sky is clear the place's own shares say more than the curve.
  *
  * @param gridShares     sixteen, rising, mean 1
  * @param clearnessFrac  of the month, 0 to 1
  * @returns sixteen shares, rising, mean 1
  * @accuracy against measured days between 37 and 54 N, in regions left out of the fit: the first four sixteenths 0.06 (root
  *           mean square; 0.10 before) in damp winters, 0.07 (0.10) in other damp months, 0.09 (as before) at dry and alpine
- *           places. Damp winters are still too narrow by a twelfth, dry and alpine places too wide by a tenth. Unchecked in
- *           the tropics, in the south and north of 54 N
+ *           places. Damp winters are still too narrow by a twelfth, below a clearness of 0.32 with the dullest sixteenth
+ *           0.02 to 0.05 too bright; dry and alpine places are too wide by a tenth. Unchecked in the tropics, in the south
+ *           and north of 54 N
  * @throws RangeFault outside the range above
  * @source our own fit; the curve: see clearnessShares
  */

@@ -40,7 +40,7 @@ export const climateNotes = {
     formula: "sixteen equally likely daily sums over the month's mean",
     inputs: [...SITE, "brief.place.ownSun", "brief.place.trustedSun"],
     source:
-      "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0; or the builder's own hourly file where its figures count",
+      "NASA MERRA-2 reanalysis 2011 to 2015, as packed in gsee-climate-data 1.0.0, drawn toward the days of Bendt, Collares-Pereira and Rabl 1981 as measured days ask; or the builder's own hourly file where its figures count",
   },
   lag1ByMonth: {
     what: "how much a day's light is like the day's before; empty where the usual likeness counts",
