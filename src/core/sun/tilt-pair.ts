@@ -29,8 +29,16 @@ const LEAST_MONTHS = 3;
 const EQUAL_FRAC = 0.001;
 
 /**
+ * What a winter's worst month may lack of its best so that the pane stands less steep. Near its top the curve is flat: the last
+ * per cent or two are 10 deg steeper and all from bright days, while dull ones lose the light of the sky they no longer face,
+ * and it is in dull spells that a bank runs empty.
+ */
+const GENTLE_FRAC = 0.02;
+
+/**
  * Two tilts toward the equator and the months of each, so that the worst month is best; of those within 0.1 % the pair
- * that gathers most over the year for its demand.
+ * that gathers most over the year for its demand. The winter's is then laid back toward the best single tilt, as far as its
+ * worst month loses no more than 2 %: the pair is never worse than that tilt, nor much darker in dull spells.
  *
  * Where the demand is the same all year the worst month is a winter's, and it is no better with two tilts than with
  * one: the pair then gains in the other months only.
@@ -45,7 +53,8 @@ export function tiltPair(site: PlaneWish): TiltPair {
   const judge = planeJudge(site);
   const oneTilt = bestTiltOf(judge, Math.abs(site.latitudeDeg));
   const [one, other] = bestSeasons(judge);
-  const [summer, winter] = one.tiltDeg <= other.tiltDeg ? [one, other] : [other, one];
+  const [summer, steepest] = one.tiltDeg <= other.tiltDeg ? [one, other] : [other, one];
+  const winter = gentler(judge, steepest, Math.max(oneTilt.tiltDeg, summer.tiltDeg));
   const [atSummer, atWinter] = [summer, winter].map(({ tiltDeg }) =>
     judge.at({ tiltDeg, azimuthDeg: judge.equatorDeg }),
   ) as [TiltResult, TiltResult];
@@ -72,6 +81,22 @@ export function tiltPair(site: PlaneWish): TiltPair {
         : 0,
     yearGainFrac: oneYear > 0 ? mean(poaDailyKWhPerM2ByMonth) / oneYear - 1 : 0,
   };
+}
+
+/** The season's flattest tilt that is nearly as good, and not flatter than the least. */
+function gentler(judge: PlaneJudge, season: SeasonTilt, leastDeg: number): SeasonTilt {
+  const { judgedMonths, equatorDeg } = judge;
+  const keys = [...judgedMonths.keys()].filter((k) => season.months.includes(judgedMonths[k]!));
+  const worstAt = (tiltDeg: number): number => {
+    const ratios = judge.roughRatios({ tiltDeg, azimuthDeg: equatorDeg });
+    return Math.min(...keys.map((k) => ratios[k]!));
+  };
+  // a season without demand stands as it stood
+  const enough = keys.length > 0 ? worstAt(season.tiltDeg) * (1 - GENTLE_FRAC) : Number.POSITIVE_INFINITY;
+  for (let tiltDeg = leastDeg; tiltDeg < season.tiltDeg; tiltDeg += 1) {
+    if (worstAt(tiltDeg) >= enough) return { ...season, tiltDeg };
+  }
+  return season;
 }
 
 function bestSeasons(judge: PlaneJudge): readonly [SeasonTilt, SeasonTilt] {

@@ -148,22 +148,42 @@ describe("tiltPair", () => {
   });
 
   it("where winter and summer both press on the one tilt the pair relieves both", () => {
-    // a demand in step with what a plane of 35 deg catches leaves no month to spare there; but for the equinoxes, whose
-    // own best tilt that is
+    // a demand in step with what a plane of 35 deg catches leaves no month to spare there; but for those round the
+    // equinoxes, whose own best tilt that is
     const poa = monthlyPoa({ ...wish(40), tiltDeg: 35, azimuthDeg: 180 }).poaDailyKWhPerM2ByMonth;
     const got = tiltPair(
       wish(40, {
-        dailyWh: poa.map((kWhPerM2, month) => (month % 6 === 2 || month % 6 === 3 ? 50 : 100) * kWhPerM2),
+        dailyWh: poa.map((kWhPerM2, month) => ([1, 2, 3, 8, 9, 10].includes(month) ? 50 : 100) * kWhPerM2),
       }),
     );
     near(got.oneTilt.tiltDeg, 35, { within: 1 });
     near(got.oneTilt.worstRatioKWhPerM2PerWh, 0.01, { within: 1e-5 });
     expect(got.winter.tiltDeg).toBeGreaterThan(37);
     expect(got.summer.tiltDeg).toBeLessThan(33);
-    expect(got.oneTiltLossFrac).toBeGreaterThan(0.001);
+    expect(got.oneTiltLossFrac).toBeGreaterThan(0.01);
     near(got.oneTilt.worstRatioKWhPerM2PerWh, got.worstRatioKWhPerM2PerWh * (1 - got.oneTiltLossFrac), {
       within: 1e-12,
     });
+  });
+
+  it("the steeper tilt is no steeper than 2 % of its season's worst month are worth, and not below the single one", () => {
+    fc.assert(
+      fc.property(latitudeDeg, dailyWh, (latitude, wh) => {
+        const site = wish(latitude, { dailyWh: wh });
+        const { winter, oneTilt, azimuthDeg } = tiltPair(site);
+        const worstAt = (tiltDeg: number): number => {
+          const poa = monthlyPoa({ ...site, tiltDeg, azimuthDeg }).poaDailyKWhPerM2ByMonth;
+          return Math.min(
+            ...winter.months.map((month) => (wh[month]! > 0 ? poa[month]! / wh[month]! : Infinity)),
+          );
+        };
+        const best = Math.max(...Array.from({ length: 71 }, (_, i) => worstAt(10 + i)));
+        if (!Number.isFinite(best) || winter.tiltDeg <= oneTilt.tiltDeg) return;
+        expect(worstAt(winter.tiltDeg)).toBeGreaterThanOrEqual(0.98 * best - 1e-9);
+        expect(worstAt(winter.tiltDeg - 1)).toBeLessThan(0.98 * best + 1e-9);
+      }),
+      { numRuns: 20, seed: 8 },
+    );
   });
 
   it("half a year apart the hemispheres are alike", () => {

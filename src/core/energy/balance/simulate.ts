@@ -19,14 +19,15 @@ import { DAYS_BEFORE_MONTH, runYear } from "./year.ts";
  *
  * What holds for sure, for the same weather. With each tier's two thresholds the same, more array or less load never darkens any
  * tier by more than 0.2 % of its dark hours (0.05 % seen in 1200 posts); a larger bank never darkens the last to be shed (a tier, or the controller if even that starves) if no charge is lost
- * by itself and the temperature is steady. What breaks it otherwise is physical: what lies below the threshold discharges
+ * by itself, the temperature is steady and the controller tracks (tied to a PWM one, a larger bank is charged at a lower voltage). What breaks it otherwise is physical: what lies below the threshold discharges
  * itself, the more the larger the bank; a bank emptied in warmth lies deeper below its threshold when cold comes; and a bank may
  * stand lower for a less important tier because a more important one, or the controller, was fed longer.
  *
  * A band between the thresholds breaks each law by up to one band's worth of energy for each return: what holds out longer is
  * shed later, and may then wait for sun while the other is back. It shows where a less important tier with a band draws on the
  * same bank: of 90 made-up posts with two tiers, 22 had up to 8 more dark hours a year with a tenth more battery; with one tier,
- * or without bands, none had.
+ * or without bands, none had. Of 700 others with the design's bands, 3 % more array, less load or more bank darkened 2, 2 and 6 in
+ * 100 by more than an hour a year, by 25 h at most, and never by more than 0.6 of a band's worth in the whole year.
  *
  * @param plant.years         1 to 100; hourly inputs have years x 8760 entries, loads 8760
  * @param plant.stepsPerHour  1 when left out, up to 60
