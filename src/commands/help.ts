@@ -70,11 +70,14 @@ const pages: Readonly<Record<CommandName, Page>> = {
     examples: [
       ["mastwright outlook hill-gate 60 %, rain, rain, sunny", "full to 60 %"],
       ["mastwright outlook hill-gate 12.4 V, 3 overcast", "a voltage at rest"],
+      ["mastwright outlook hill-gate 30 % and off, sunny", "dark since the dull spell"],
       ["mastwright outlook hill-gate 35 %, 0.8, 2.4 --json", "kWh/m2 a day"],
     ],
     more: [
       "FORECAST is the charge in percent, or the voltage after some hours at rest, then",
       "each day from today: sunny, partly, overcast, rain, or its kWh/m2 on the level.",
+      "Loads that are off stay off until the battery is well charged again: say off, or",
+      "extras off, where they are.",
       "Month and hour are the clock's at the post, unless they are given.",
     ],
   },

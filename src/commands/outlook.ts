@@ -1,6 +1,6 @@
 import { MONTH_NAMES } from "../core/units/index.ts";
 import type { OutlookSaid } from "../interview/conversation.ts";
-import { readOutlook } from "../interview/index.ts";
+import { beginsWithCharge, readOutlook } from "../interview/index.ts";
 import { asciiText, columnsOf } from "../plain/index.ts";
 import { wrapped } from "../report/index.ts";
 import { type Context, exitCodes } from "./context.ts";
@@ -10,9 +10,6 @@ import { openProgram } from "./open-program.ts";
 import { verdictOn } from "./verdict.ts";
 
 const columnsAtMost = 80;
-
-/** A charge begins here: "60 %", "60%,", "12.4", "V,". A word of its own before it belongs to it, a number of the name does not. */
-const CHARGE = /^(?:(?:at|charge|battery)\s+)*\d+(?:[.,]\d+)?\s*(?:%|percent\b|per cent\b|v\b|volts?\b)/i;
 
 /**
  * The words after the command as the brief's name and the outlook: this begins at the first word that can be read as a charge,
@@ -25,7 +22,7 @@ export function briefAndOutlook(words: readonly string[]): {
   const rest = (from: number): string => words.slice(from).join(" ");
   const after = words.map((_, i) => i).slice(1);
   const at =
-    after.find((i) => CHARGE.test(rest(i))) ?? after.find((i) => /^\d/.test(words[i]!)) ?? words.length;
+    after.find((i) => beginsWithCharge(rest(i))) ?? after.find((i) => /^\d/.test(words[i]!)) ?? words.length;
   return { brief: words.slice(0, at).join(" "), outlook: rest(at) };
 }
 
@@ -60,21 +57,20 @@ export function run(context: Context): number {
   const program = openProgram();
   const opened = program.open(found.file);
   const design = program.designOf(opened.state);
-  const verdict = verdictOn(found.file.name, opened, design.findings);
+  const { name } = found.file;
+  const verdict = verdictOn(name, opened, design.findings);
   for (const says of verdict.says) talk(`${says}\n`);
   const byClock = postClock(design, context.nowUtc());
   const clock: PostClock = { month: month ?? byClock.month, hourNow: hourNow ?? byClock.hourNow };
   const { answer, said } = lookAhead(design, heard, clock);
   if (answer.kind === "withheld") {
-    if (options.json) out(`${JSON.stringify({ name: found.file.name, ...answer }, null, 2)}\n`);
-    else talk(`${found.file.name}: ${answer.because}\n`);
+    if (options.json) out(`${JSON.stringify({ name, ...answer }, null, 2)}\n`);
+    else talk(`${name}: ${answer.because}\n`);
     return verdict.code === exitCodes.done ? exitCodes.unusable : verdict.code;
   }
   if (options.json)
-    out(
-      `${JSON.stringify({ name: found.file.name, chemistry: design.battery?.chemistry ?? null, ...answer }, null, 2)}\n`,
-    );
-  else out(pageOf(context, found.file.name, said));
+    out(`${JSON.stringify({ name, chemistry: design.battery?.chemistry ?? null, ...answer }, null, 2)}\n`);
+  else out(pageOf(context, name, said));
   return verdict.code;
 }
 

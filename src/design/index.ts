@@ -21,6 +21,7 @@ export {
   type PostOutlook,
   type PostTierOutlook,
   type SkyKind,
+  type SwitchedNow,
 } from "./outlook.ts";
 export { priceCurrency } from "./practice/prices.ts";
 

@@ -1,24 +1,12 @@
 /** The days to come at a post that stands: from today's charge and a forecast to the hours at which loads go off and come back. */
-import { chargeSettings, outlook, socFromRestVoltage, type TierOutlook } from "../core/energy/index.ts";
-import { sum } from "../core/numerics/index.ts";
+import { chargeSettings, REFILLED_FRAC, socFromRestVoltage } from "../core/energy/index.ts";
 import { extraterrestrialDailyKWhPerM2, MEAN_DAY_BY_MONTH } from "../core/sun/index.ts";
-import { expectedDays, HOURS_A_YEAR, normalShareBelow, planeYield } from "../core/weather/index.ts";
-import { airOf } from "./chain/demand.ts";
-import { batteryHeater } from "./chain/reliability.ts";
-import { type PostTier, tiersOf } from "./chain/reliability-loads.ts";
-import { panelOf } from "./chain/reliability-weather.ts";
 import { fixed, monthName } from "./chain/words.ts";
-import type { ArraySizing, Battery, Climate, Design, Sun } from "./design.ts";
-import {
-  CHARGING_V_PER_12_V,
-  MISMATCH_LOSS_FRAC,
-  MPPT_EFFICIENCY_FRAC,
-  WIRING_LOSS_FRAC,
-} from "./practice/array.ts";
-import { CELL_CHEMISTRY } from "./practice/battery.ts";
-import { CONTROLLER_OWN_W } from "./practice/loads.ts";
+import type { Battery, Design } from "./design.ts";
+import { coreChemistry, type Post, type RunTier, runOf, type SwitchedNow } from "./outlook-run.ts";
 import { PRESENT_HEALTH_FRAC, REST_V_RATIO, type SkyKind, skyRatio } from "./practice/outlook.ts";
 
+export type { SwitchedNow } from "./outlook-run.ts";
 export type { SkyKind } from "./practice/outlook.ts";
 
 /** A day to come, by a word or by its irradiation on the level. */
@@ -37,15 +25,27 @@ export interface OutlookQuestion {
   /** Of the clock at the post, 0 to 23, whole. */
   readonly hourNow: number;
   readonly charge: ChargeNow;
+  /** What was said of the loads; nothing was: they are taken to be on where the charge allows it. */
+  readonly switched?: SwitchedNow | null;
   /** 1 to 30, today first. */
   readonly days: readonly ComingSky[];
 }
 
-export interface PostTierOutlook extends TierOutlook {
-  /** In words. */
-  readonly devices: string;
-  /** False of the less important tier, and where the post has no camera. */
-  readonly carriesPicture: boolean;
+export interface PostTierOutlook extends RunTier {
+  /** As it was said, or as the charge has it. */
+  readonly isOffNow: boolean;
+  /** The charge would let it be on or still off, and nobody said which: it was taken to be on. */
+  readonly isTakenAsOn: boolean;
+}
+
+/** When the bank is well again: hours from now, 0: it is; null: not within the days given. */
+export interface BankRecovery {
+  /** Median of the month in the weather years; null where they were not run. */
+  readonly usualSocFrac: number | null;
+  readonly hoursUntilUsual: number | null;
+  /** From here on it counts as full, as in the weather years. */
+  readonly fullSocFrac: number;
+  readonly hoursUntilFull: number | null;
 }
 
 export interface PostOutlook {
@@ -69,6 +69,9 @@ export interface PostOutlook {
   readonly tiers: readonly PostTierOutlook[];
   readonly lowestSocFrac: number;
   readonly hoursUntilLowest: number;
+  readonly recovery: BankRecovery;
+  /** What was said of the loads does not go with the charge. */
+  readonly contradiction: "off though charged" | "on though empty" | null;
   /** At each full hour from now on. */
   readonly socFracByHour: readonly number[];
   readonly healthFrac: number;
@@ -108,9 +111,15 @@ export function outlookOf(design: Design, asked: OutlookQuestion): OutlookAnswer
   if (typeof days === "string") return withheld(days);
   const charge = chargeOf(battery, asked.charge);
   if (typeof charge === "string") return withheld(charge);
-  const run = runOf(post, asked, days);
+  const run = runOf(
+    post,
+    asked,
+    days.map(({ ghiKWhPerM2 }) => ghiKWhPerM2),
+  );
 
-  const { tiers, socFracByHour, bankTempC } = run(charge.socFrac);
+  const switched = asked.switched ?? null;
+  const { socFracByHour, bankTempC, tiers: runTiers } = run(charge.socFrac, switched);
+  const tiers = tiersNow(runTiers, charge.socFrac, switched);
   const lowestSocFrac = Math.min(...socFracByHour);
   const { chargeMinTempC } = chargeSettings({
     chemistry: coreChemistry(battery),
@@ -132,11 +141,17 @@ export function outlookOf(design: Design, asked: OutlookQuestion): OutlookAnswer
             lowestSocFrac: charge.lowestSocFrac,
             highestSocFrac: charge.highestSocFrac,
             isBlind: charge.isBlind,
-            tiersAtLowest: run(charge.lowestSocFrac).tiers,
+            tiersAtLowest: tiersNow(
+              run(charge.lowestSocFrac, switched).tiers,
+              charge.lowestSocFrac,
+              switched,
+            ),
           },
     tiers,
     lowestSocFrac,
     hoursUntilLowest: socFracByHour.indexOf(lowestSocFrac),
+    recovery: recoveryOf(design, asked.month, socFracByHour),
+    contradiction: contradictionOf(tiers, charge.socFrac, switched),
     socFracByHour,
     healthFrac: PRESENT_HEALTH_FRAC,
     bankTempC,
@@ -144,16 +159,53 @@ export function outlookOf(design: Design, asked: OutlookQuestion): OutlookAnswer
   };
 }
 
-/** All that an outlook stands on. */
-interface Post {
-  readonly design: Design;
-  readonly climate: Climate;
-  readonly sun: Sun;
-  readonly battery: Battery;
-  readonly array: ArraySizing;
+function tiersNow(
+  tiers: readonly RunTier[],
+  socFrac: number,
+  switched: SwitchedNow | null,
+): readonly PostTierOutlook[] {
+  return tiers.map((tier, i) => {
+    const isSaidOff = switched === "off" || (switched === "extrasOff" && i === 0);
+    const canBeOff = socFrac < tier.backAtSocFrac;
+    const mustBeOff = socFrac < tier.shedAtSocFrac;
+    return {
+      ...tier,
+      isOffNow: mustBeOff || (isSaidOff && canBeOff),
+      isTakenAsOn: switched === null && canBeOff && !mustBeOff,
+    };
+  });
 }
 
-const coreChemistry = ({ chemistry }: Battery) => CELL_CHEMISTRY[chemistry];
+function contradictionOf(
+  tiers: readonly RunTier[],
+  socFrac: number,
+  switched: SwitchedNow | null,
+): PostOutlook["contradiction"] {
+  if (switched === null || tiers.length === 0) return null;
+  const last = tiers.at(-1)!;
+  const off = switched === "off" ? last : switched === "extrasOff" ? tiers[0]! : null;
+  if (off !== null && socFrac >= off.backAtSocFrac) return "off though charged";
+  const isLastOn = switched !== "off" && !(switched === "extrasOff" && tiers.length === 1);
+  return isLastOn && socFrac < last.shedAtSocFrac ? "on though empty" : null;
+}
+
+/** From now where the bank is below the level; else from the lowest point of the days to come. */
+function recoveryOf(design: Design, month: number, socFracByHour: readonly number[]): BankRecovery {
+  const hoursUntil = (level: number): number | null => {
+    const lowestSocFrac = Math.min(...socFracByHour);
+    if (lowestSocFrac >= level) return 0;
+    const from = socFracByHour[0]! < level ? 0 : socFracByHour.indexOf(lowestSocFrac);
+    const hour = socFracByHour.findIndex((socFrac, i) => i >= from && socFrac >= level);
+    return hour < 0 ? null : hour;
+  };
+  const usualSocFrac = design.reliability?.yearly.medianSocFracByMonth[month] ?? null;
+  return {
+    usualSocFrac,
+    hoursUntilUsual: usualSocFrac === null ? null : hoursUntil(usualSocFrac),
+    fullSocFrac: REFILLED_FRAC,
+    hoursUntilFull: hoursUntil(REFILLED_FRAC),
+  };
+}
 
 /** What falls on the level, day by day; or a sentence where a figure is more than the sun can give. */
 function daysOf({ design, climate }: Post, { month, days }: OutlookQuestion): PostOutlook["days"] | string {
@@ -185,114 +237,10 @@ function chargeOf(battery: Battery, charge: ChargeNow): ReturnType<typeof socFro
   const { bankNominalV } = battery;
   const ratio = charge.restV / bankNominalV;
   if (ratio < REST_V_RATIO.least || ratio > REST_V_RATIO.most)
-    return `${charge.restV} V is no voltage at rest of this bank of ${fixed(bankNominalV, 1)} V: nothing may charge it or draw from it for an hour.`;
+    return `${charge.restV} V is no voltage at rest of this bank of ${fixed(bankNominalV, 1)} V: measure across the whole bank, from the first plus to the last minus, when nothing has charged it or drawn from it for an hour.`;
   return socFromRestVoltage({
     chemistry: coreChemistry(battery),
     restV: charge.restV,
     nominalV: bankNominalV,
-  });
-}
-
-type Run = (socFrac: number) => Pick<PostOutlook, "tiers" | "socFracByHour" | "bankTempC">;
-
-function runOf(post: Post, { month, hourNow }: OutlookQuestion, days: PostOutlook["days"]): Run {
-  const { design, climate, sun, battery, array } = post;
-  const { brief } = design;
-  const hasCamera = brief.loads.devices.some(({ kind }) => kind === "camera");
-  const arrayWByDay = arrayW(post, month, days);
-  const tiers = tiersOf(brief, {
-    climate,
-    sun,
-    permittedDodFrac: battery.permittedDodFrac,
-    demandRatio: 1,
-  });
-  const firstHour = (MEAN_DAY_BY_MONTH[month]!.firstDayOfYear - 1) * 24;
-  const now = {
-    bank: {
-      chemistry: coreChemistry(battery),
-      nominalV: battery.bankNominalV,
-      ratedAh: battery.bankAh,
-      healthFrac: PRESENT_HEALTH_FRAC,
-      tempC: climate.meanTempCByMonth[month]!,
-      ...batteryHeater(brief, battery.bankAh * battery.bankNominalV),
-    } as const,
-    controller: {
-      efficiencyFrac: array.controller === "pwm" ? 1 : MPPT_EFFICIENCY_FRAC,
-      maxOutputA: array.controllerA * array.controllers,
-      ownW: CONTROLLER_OWN_W,
-    },
-    hourNow,
-    days: arrayWByDay.map((watts) => ({ arrayW: byClock(watts, sun) })),
-    tiers: tiers.map((tier) => {
-      const switchedW = switchedByAir(tier, climate, month);
-      const { name, priority, shedBelowSocFrac, returnAboveSocFrac } = tier;
-      return {
-        name,
-        priority,
-        shedBelowSocFrac,
-        returnAboveSocFrac,
-        wattsByHourOfDay: byClock(tier.wattsByHourOfYear.slice(firstHour, firstHour + 24), sun).map(
-          (watts) => watts + switchedW,
-        ),
-      };
-    }),
-  };
-  return (socFrac) => {
-    const run = outlook({ ...now, socFrac });
-    return {
-      socFracByHour: Array.from(run.socFracByHour),
-      bankTempC: run.bankTempC,
-      tiers: run.tiers
-        .map((tier) => {
-          const { devices, carriesPicture } = tiers.find(({ name }) => name === tier.name)!;
-          return { ...tier, devices, carriesPicture: carriesPicture && hasCamera };
-        })
-        .toReversed(),
-    };
-  };
-}
-
-/** Hours of a day by the sun, told by the clock; to whole hours. */
-function byClock(wattsBySolarHour: Float64Array, { clockMinusSolarH }: Sun): Float64Array {
-  const late = Math.round(clockMinusSolarH);
-  return wattsBySolarHour.map((_, hour) => wattsBySolarHour[(((hour - late) % 24) + 24) % 24]!);
-}
-
-/** What heaters and fans draw on the mean of the month's hours: the share of them in which the thermostat has them on. */
-function switchedByAir({ byAmbient }: PostTier, climate: Climate, month: number): number {
-  const air = airOf(climate)!;
-  return sum(
-    (byAmbient ?? []).map(({ runs, tempC, watts }) => {
-      const belowFrac = normalShareBelow((tempC - air.meanTempCByMonth[month]!) / air.spreadK);
-      return watts * (runs === "below" ? belowFrac : 1 - belowFrac);
-    }),
-  );
-}
-
-/** Power of the array towards the controller, 24 hours a day. */
-function arrayW(post: Post, month: number, days: PostOutlook["days"]): readonly Float64Array[] {
-  const { design, climate, sun, battery, array } = post;
-  const { dayOfYear } = MEAN_DAY_BY_MONTH[month]!;
-  const isSummer = sun.summerTiltDeg !== null && sun.summerMonths.includes(month);
-  const { snowCoveredFracByMonth: _bare, ...panel } = panelOf(design.brief, sun);
-  const { powerWPerRatedW, currentAPerRatedA } = planeYield({
-    ...panel,
-    tiltDeg: isSummer ? sun.summerTiltDeg : sun.tiltDeg,
-    weather: expectedDays({
-      latitudeDeg: design.brief.place.site.value!.latitudeDeg,
-      dayOfYear,
-      dailyGhiKWhPerM2: days.map(({ ghiKWhPerM2 }) => ghiKWhPerM2),
-      tempC: climate.meanTempCByMonth[month]!,
-    }),
-  });
-  const isDirect = array.controller === "pwm";
-  const ratio = isDirect ? currentAPerRatedA : powerWPerRatedW;
-  const ratedW = isDirect
-    ? (array.maxPowerA * array.inParallel * CHARGING_V_PER_12_V * battery.bankV) / 12
-    : array.panels * array.panelW;
-  const givenW = ratedW * (1 - WIRING_LOSS_FRAC) * (1 - MISMATCH_LOSS_FRAC);
-  return days.map((_, i) => {
-    const from = i * HOURS_A_YEAR + (dayOfYear - 1) * 24;
-    return ratio.slice(from, from + 24).map((each) => each * givenW);
   });
 }

@@ -6,7 +6,7 @@
 import type { HorizonProfile } from "../core/sun/index.ts";
 import type { Origin, OwnGround, OwnSun, Site, Spot } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
-import type { ChargeNow, ComingSky } from "../design/index.ts";
+import type { ChargeNow, ComingSky, SwitchedNow } from "../design/index.ts";
 import type { AnyValue, SiteFacts, Telling, Topic } from "./define.ts";
 
 /** A value as it is kept: a quantity with both ends, in the question's own unit. */
@@ -128,6 +128,8 @@ export interface Interview<D> {
 /** How full the battery is, and the days to come. */
 export interface OutlookAsked {
   readonly charge: ChargeNow;
+  /** Null: nothing was said of the loads. */
+  readonly switched: SwitchedNow | null;
   /** Today first. */
   readonly days: readonly ComingSky[];
 }

@@ -23,7 +23,7 @@ export type {
 } from "./conversation.ts";
 export type { SiteFacts, Telling, Topic } from "./define.ts";
 export { looksLikeFigures, readMonthlyFigures } from "./monthly-figures.ts";
-export { isCommand, readOutlook } from "./read/index.ts";
+export { beginsWithCharge, isCommand, readOutlook } from "./read/index.ts";
 export { runScript, type ScriptRun } from "./script.ts";
 export { begin, designNow, update, view, walkNow } from "./session.ts";
 export { reviewRows } from "./shown.ts";

@@ -2,8 +2,9 @@
 
 import type { Question } from "./define.ts";
 
+// `outlook` is for a post that stands: among the words of a question it would only make a newcomer wonder
 export const always = "why, how, not sure, back, undo, review, change 3, more, help, save";
-export const alwaysAtTheEnd = "lists, review, change 3, more, back, undo, help, save";
+export const alwaysAtTheEnd = "lists, review, change 3, more, outlook, back, undo, help, save";
 
 export const endAsk = (stops: number): string =>
   stops === 0
@@ -19,6 +20,7 @@ export const confirmHintFor = ({ kind }: Question): string =>
 export const outlookLines: readonly string[] = [
   "For a post that stands: when its loads go off and come back in the days to come.",
   "Type outlook, the battery's charge in percent (or its voltage after some hours at rest), then each day from today: sunny, partly, overcast, rain, or its kWh/m2 on the level. Example: outlook 60 %, rain, rain, sunny",
+  "If the picture is off now, say so: outlook 30 % and off, rain, sunny. If only what goes first is off: outlook 40 % and extras off, rain.",
 ];
 
 /** What can be typed now, a line each. */

@@ -15,13 +15,16 @@ function whenText(hours: number, hourNow: number): string {
 }
 
 /** "goes off in about 31 hours (...) and is back in about 50 hours (...)". */
-function fateText({ hoursUntilShed, hoursUntilBack }: PostTierOutlook, outlook: PostOutlook): string {
+function fateText(tier: PostTierOutlook, outlook: PostOutlook): string {
+  const { hoursUntilShed, hoursUntilBack, isOffNow } = tier;
   const { hourNow, days } = outlook;
+  if (isOffNow && hoursUntilShed === null) return "is off now, and has power again before it next needs it";
   if (hoursUntilShed === null)
     return days.length === 1
       ? "stays on for the rest of today"
       : `stays on through these ${days.length} days`;
-  const off = hoursUntilShed === 0 ? "is off now" : `goes off ${whenText(hoursUntilShed, hourNow)}`;
+  const off =
+    isOffNow || hoursUntilShed === 0 ? "is off now" : `goes off ${whenText(hoursUntilShed, hourNow)}`;
   const back =
     hoursUntilBack === null
       ? "does not come back within these days"
@@ -68,12 +71,53 @@ function readingLines(outlook: PostOutlook): readonly string[] {
   return [`${means}${why}`, ...atLowest];
 }
 
+/** Where the charge alone does not tell whether loads are on: what was taken, and how to say the other. */
+function takenLines({ tiers, reading, socFrac, contradiction }: PostOutlook): readonly string[] {
+  const charge = reading === null ? percent(socFrac) : `${reading.restV} V`;
+  if (contradiction === "off though charged")
+    return [
+      `At ${charge} the controller should have the loads on: if they are off, look first for a blown fuse, an open switch or a wrong setting. Here they are taken to come on now.`,
+    ];
+  if (contradiction === "on though empty")
+    return [
+      `At ${charge} the controller should have let the loads go: if they are still on, check the voltage it is set to. Here they are taken to go off now.`,
+    ];
+  // the most important of them that may be either: with it goes all that is less important
+  const at = tiers.findLastIndex(({ isTakenAsOn }) => isTakenAsOn);
+  if (at < 0) return [];
+  const { shedAtSocFrac, backAtSocFrac } = tiers[at]!;
+  const isLast = at === tiers.length - 1;
+  return [
+    `Between ${percent(shedAtSocFrac)} and ${percent(backAtSocFrac)} of charge ${tierName(tiers[at]!, isLast)} may be on, or still off after a dull spell, and was taken to be on: if it is off, say "${charge} and ${isLast ? "off" : "extras off"}", then the days.`,
+  ];
+}
+
+/** When the battery is well again; nothing where it stays so. */
+function recoveryLines({ recovery, month, hourNow }: PostOutlook): readonly string[] {
+  const { usualSocFrac, hoursUntilUsual, fullSocFrac, hoursUntilFull } = recovery;
+  const usual =
+    usualSocFrac === null || usualSocFrac >= fullSocFrac || hoursUntilUsual === 0
+      ? null
+      : `its usual charge for ${MONTH_NAMES[month]} (${percent(usualSocFrac)})`;
+  const full = `as good as full (${percent(fullSocFrac)})`;
+  if (usual !== null && hoursUntilUsual === null)
+    return [`The battery does not come back to ${usual} within these days.`];
+  const isBack = usual === null ? "" : ` is back at ${usual} ${whenText(hoursUntilUsual!, hourNow)}`;
+  if (hoursUntilFull === 0) return [];
+  const isFull =
+    hoursUntilFull === null
+      ? `${isBack === "" ? " is" : ", but"} not ${full} within these days`
+      : `${isBack === "" ? " is" : " and"} ${full} ${whenText(hoursUntilFull, hourNow)}`;
+  return [`The battery${isBack}${isFull}.`];
+}
+
 /** Hours to a column, the fewest that let all hours be drawn. */
 const HOURS_A_COLUMN = [1, 2, 3, 6, 12, 24];
 
 function outlookChart(outlook: PostOutlook): Chart {
   const { socFracByHour, hourNow, tiers, lowestSocFrac, socFrac } = outlook;
   const offBelowSocFrac = tiers.at(-1)?.shedAtSocFrac ?? 0;
+  const back = `and come back at ${percent(tiers.at(-1)?.backAtSocFrac ?? 1)}`;
   const step =
     HOURS_A_COLUMN.find((hours) => socFracByHour.length / hours <= chargeColumnsAtMost) ??
     HOURS_A_COLUMN.at(-1)!;
@@ -88,13 +132,16 @@ function outlookChart(outlook: PostOutlook): Chart {
       ? "never lower"
       : `lowest ${whenText(outlook.hoursUntilLowest, hourNow)} at ${percent(lowestSocFrac)}`;
   const end = `${percent(socFracByHour.at(-1)!)} when day ${outlook.days.length} ends`;
+  const isOffNow = tiers.at(-1)?.isOffNow === true;
   const isOff = lowestSocFrac <= offBelowSocFrac + 1e-6;
   return {
     title: "Charge in the coming days",
     words: `${percent(socFrac)} now, ${lowest}, ${end}. ${
-      isOff
-        ? `The last loads go off at ${percent(offBelowSocFrac)}, to spare the battery.`
-        : `The last loads would go off at ${percent(offBelowSocFrac)}.`
+      isOffNow
+        ? `The last loads are off ${back}.`
+        : isOff
+          ? `The last loads go off at ${percent(offBelowSocFrac)}, to spare the battery, ${back}.`
+          : `The last loads would go off at ${percent(offBelowSocFrac)} ${back}.`
     }`,
     lines: chargeColumns({
       socFracs: columns,
@@ -125,6 +172,8 @@ export function outlookWords(outlook: PostOutlook): {
       ...tiers.map((tier, i) =>
         sentence(`${tierName(tier, i === tiers.length - 1)} ${fateText(tier, outlook)}`),
       ),
+      ...takenLines(outlook),
+      ...recoveryLines(outlook),
       ...readingLines(outlook),
       ...cold,
       `Day 1 is today. Taken for ${MONTH_NAMES[month]}, in kWh/m2 a day on the level: ${skiesText(outlook)}; a battery at ${degrees(bankTempC)} with ${percent(healthFrac)} of its new capacity, and a panel free of snow. It is no better than the forecast.`,

@@ -45,6 +45,9 @@ describe("which words are the brief and which the outlook", () => {
     ["2026-gate.json 12.4 V 2 rain", "2026-gate.json", "12.4 V 2 rain"],
     ["hill gate at 60 %, rain", "hill gate", "at 60 %, rain"],
     ["- 24,6V, 1.2", "-", "24,6V, 1.2"],
+    ["hill gate off 60 %, rain", "hill gate", "off 60 %, rain"],
+    ["hill gate it is off 60 %, rain", "hill gate", "it is off 60 %, rain"],
+    ["north camera 60 %, rain, camera off", "north camera", "60 %, rain, camera off"],
     ["hill-gate", "hill-gate", ""],
     ["hill-gate 6o %, rain", "hill-gate", "6o %, rain"],
   ])("%s", (words, name, outlook) => {
@@ -92,7 +95,7 @@ describe("the command", () => {
     [`${brief} 60 %, rain`, { month: "13" }, /--month takes 1 to 12 or a name; got "13"/],
     [`${brief} 60 %, rain`, { hour: "24" }, /--hour takes 0 to 23; got "24"/],
     [`nowhere.json 60 %, rain`, {}, /neither a file nor a saved brief/],
-    [`${brief} 60 V, rain`, {}, /no voltage at rest of this bank/],
+    [`${brief} 60 V, rain`, {}, /no voltage at rest of this bank of \d+.* V: measure across the whole bank/],
     [`${brief} 60 %, 14`, {}, /No day in \w+ can bring 14 kWh\/m2/],
   ] as const)("%s cannot be used, and why", (words, options, says) => {
     const { code, printed, talked } = played(words, options);

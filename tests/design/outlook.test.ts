@@ -5,7 +5,17 @@ import { expectedDays, planeYield } from "../../src/core/weather/index.ts";
 import { type Brief, type ComingSky, designOf, outlookOf, type PostOutlook } from "../../src/design/index.ts";
 import { skyRatio } from "../../src/design/practice/outlook.ts";
 import { near, nearRatio } from "../helpers/near.ts";
-import { at, camera, changed, given, radio, sites, syntheticWorld, typicalBrief } from "./fixtures.ts";
+import {
+  at,
+  camera,
+  changed,
+  given,
+  radio,
+  simulatedWorld,
+  sites,
+  syntheticWorld,
+  typicalBrief,
+} from "./fixtures.ts";
 
 const dark: ComingSky = { kind: "figure", ghiKWhPerM2: 0 };
 const darkDays = (count: number): readonly ComingSky[] => Array.from({ length: count }, () => dark);
@@ -98,6 +108,104 @@ describe("without any sun, worked by hand", () => {
     near(bankTempC, 1.34, { within: 0.01 });
     expect(tiers[0]!.shedAtSocFrac).toBeGreaterThan(0.3);
     expect(tiers[0]!.shedAtSocFrac).toBeLessThan(0.4);
+  });
+});
+
+describe("loads that are off when it begins", () => {
+  // day and night alike, and a lamp that goes first: bands 0.2 to 0.35 and 0.3 to 0.45, or wider
+  const lamp = { ...camera, kind: "lamp" as const, name: "Lamp", nightExtraW: given(0), priority: 1 };
+  const design = designFor(changed({ loads: { devices: [lamp, ...steady.loads.devices] } }, steady));
+  const asked = { month: april, hourNow: 0, days: darkDays(3) } as const;
+  const [lampBand, pictureBand] = workedOut(design, { ...asked, charge: share(0.9) }).tiers;
+
+  it("are on as long as nobody says otherwise, and that is marked within the band alone", () => {
+    const within = (pictureBand!.shedAtSocFrac + pictureBand!.backAtSocFrac) / 2;
+    const about = (socFrac: number) =>
+      workedOut(design, { ...asked, charge: share(socFrac) }).tiers.map(
+        ({ isOffNow, isTakenAsOn }) => `${isOffNow ? "off" : "on"}${isTakenAsOn ? "?" : ""}`,
+      );
+    expect(about(0.9)).toEqual(["on", "on"]);
+    expect(about(within)[1]).toBe("on?");
+    expect(about(0.1)).toEqual(["off", "off"]);
+    // the lamp's band begins and ends higher
+    expect(about(lampBand!.backAtSocFrac - 0.01)[0]).toBe("on?");
+    expect(lampBand!.shedAtSocFrac).toBeGreaterThan(pictureBand!.shedAtSocFrac);
+    expect(lampBand!.backAtSocFrac).toBeGreaterThan(pictureBand!.backAtSocFrac);
+  });
+  it("stay off without sun when it is said, and draw nothing", () => {
+    const socFrac = pictureBand!.backAtSocFrac - 0.03;
+    const on = workedOut(design, { ...asked, charge: share(socFrac), switched: "on" });
+    const off = workedOut(design, { ...asked, charge: share(socFrac), switched: "off" });
+    const extras = workedOut(design, { ...asked, charge: share(socFrac), switched: "extrasOff" });
+    expect(off.tiers.map(({ isOffNow }) => isOffNow)).toEqual([true, true]);
+    expect(off.tiers.map(({ hoursUntilShed }) => hoursUntilShed)).toEqual([0, 0]);
+    expect(off.tiers.map(({ hoursUntilBack }) => hoursUntilBack)).toEqual([null, null]);
+    expect(on.tiers.map(({ isOffNow }) => isOffNow)).toEqual([false, false]);
+    expect(extras.tiers.map(({ isOffNow }) => isOffNow)).toEqual([true, false]);
+    for (const { tiers } of [on, off, extras]) for (const tier of tiers) expect(tier.isTakenAsOn).toBe(false);
+    // one hour on: watts of the whole post, of all but the lamp, of the controller alone
+    const lossAfterAnHour = ({ socFracByHour }: PostOutlook) => socFracByHour[0]! - socFracByHour[1]!;
+    expect(lossAfterAnHour(off)).toBeLessThan(0.2 * lossAfterAnHour(on));
+    expect(lossAfterAnHour(extras)).toBeLessThan(lossAfterAnHour(on));
+    expect(lossAfterAnHour(extras)).toBeGreaterThan(lossAfterAnHour(off));
+  });
+  it("come back when the bank reaches the upper end of the band, not before", () => {
+    const socFrac = pictureBand!.shedAtSocFrac + 0.02;
+    const sunny: ComingSky = { kind: "sunny" };
+    const days = Array.from({ length: 10 }, () => sunny);
+    const { tiers, socFracByHour } = workedOut(design, {
+      ...asked,
+      days,
+      charge: share(socFrac),
+      switched: "off",
+    });
+    const backH = tiers[1]!.hoursUntilBack!;
+    expect(socFracByHour[Math.floor(backH)]!).toBeLessThanOrEqual(pictureBand!.backAtSocFrac + 1e-9);
+    expect(Math.max(...socFracByHour.slice(0, Math.ceil(backH) + 1))).toBeGreaterThanOrEqual(
+      pictureBand!.backAtSocFrac - 1e-9,
+    );
+    // what goes first comes back last
+    expect(tiers[0]!.hoursUntilBack ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(backH);
+  });
+  it("are not off because of the charge where that is high, nor on where it is low, and that is said", () => {
+    const about = (socFrac: number, switched: "on" | "off" | "extrasOff") =>
+      workedOut(design, { ...asked, charge: share(socFrac), switched }).contradiction;
+    expect(about(0.95, "off")).toBe("off though charged");
+    expect(about(0.95, "extrasOff")).toBe("off though charged");
+    expect(about(0.1, "on")).toBe("on though empty");
+    expect(about(0.1, "extrasOff")).toBe("on though empty");
+    expect(about(0.95, "on")).toBeNull();
+    expect(about(0.1, "off")).toBeNull();
+    expect(about(lampBand!.backAtSocFrac - 0.01, "extrasOff")).toBeNull();
+  });
+});
+
+describe("the bank is well again", () => {
+  const design = designFor(steady);
+  const sunny: readonly ComingSky[] = Array.from({ length: 20 }, () => ({ kind: "sunny" }));
+  it("at the first hour with 95 % of its charge, or never", () => {
+    const asked = { month: april, hourNow: 0, charge: share(0.5) } as const;
+    const { recovery, socFracByHour } = workedOut(design, { ...asked, days: sunny });
+    const hours = recovery.hoursUntilFull!;
+    expect(socFracByHour[hours]!).toBeGreaterThanOrEqual(0.95);
+    expect(Math.max(...socFracByHour.slice(0, hours))).toBeLessThan(0.95);
+    expect(workedOut(design, { ...asked, days: darkDays(3) }).recovery.hoursUntilFull).toBeNull();
+  });
+  it("after the lowest point where it is full now", () => {
+    const asked = { month: april, hourNow: 0, charge: share(1) } as const;
+    const dip = workedOut(design, { ...asked, days: [...darkDays(3), ...sunny] });
+    expect(dip.recovery.hoursUntilFull!).toBeGreaterThan(dip.hoursUntilLowest);
+    const still = workedOut(design, { ...asked, days: darkDays(1), hourNow: 23 });
+    expect(still.recovery.hoursUntilFull).toBe(0);
+  });
+  it("has a usual charge only where the weather years were run: their median of the month", () => {
+    const asked = { month: april, hourNow: 0, charge: share(0.3), days: sunny } as const;
+    expect(workedOut(design, asked).recovery.usualSocFrac).toBeNull();
+    const run = designOf(steady, simulatedWorld);
+    const usual = run.reliability!.yearly.medianSocFracByMonth[april]!;
+    const { recovery, socFracByHour } = workedOut(run, asked);
+    expect(recovery.usualSocFrac).toBe(usual);
+    expect(socFracByHour[recovery.hoursUntilUsual!]!).toBeGreaterThanOrEqual(usual);
   });
 });
 
@@ -307,7 +415,7 @@ describe("a voltage instead of a share", () => {
     const design = designFor(changed({ power: { chemistry: given("agm"), bankV: given(12) } }));
     const charge = { by: "volts", restV: 24.6 } as const;
     expect(because(design, { month: 5, hourNow: 12, charge, days })).toMatch(
-      /^24\.6 V is no voltage at rest/,
+      /^24\.6 V is no voltage at rest .*measure across the whole bank/,
     );
   });
 });

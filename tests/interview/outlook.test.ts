@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Interview, OutlookAsked, Said } from "../../src/interview/conversation.ts";
 import { readCommand } from "../../src/interview/read/index.ts";
-import { update } from "../../src/interview/session.ts";
+import { update, view } from "../../src/interview/session.ts";
 import { type SmallDesign, smallInterview, started, straight, talk } from "./small-flow.ts";
 
 const asides = (said: readonly Said[]) => said.flatMap((one) => (one.kind === "aside" ? [one] : []));
@@ -38,12 +38,29 @@ describe("outlook, typed at a question", () => {
       expect(heard[0]!.asked).toMatchObject({
         charge: { by: "share", socFrac: 0.6 },
         days: [{ kind: "rain" }, { kind: "figure", ghiKWhPerM2: 2.4 }],
+        switched: null,
       });
       expect(heard[0]!.watts).toBeGreaterThanOrEqual(5);
       expect(effects.map((effect) => (effect.type === "say" ? effect.said.kind : effect.type))).toEqual([
         "aside",
         "chart",
       ]);
+    }
+  });
+  it("takes it that the picture is off, however that is said", () => {
+    for (const line of [
+      "outlook 30 % and off, rain",
+      "outlook off, 30 %, rain",
+      "outlook it's off at 30 %, rain",
+      "outlook: the picture is off, 30 %, rain",
+    ]) {
+      const { interview, heard } = listening();
+      update(interview, started(), { type: "line", text: line });
+      expect(heard[0]?.asked, line).toMatchObject({
+        charge: { by: "share", socFrac: 0.3 },
+        switched: "off",
+        days: [{ kind: "rain" }],
+      });
     }
   });
   it("that cannot be read is refused with an example", () => {
@@ -55,6 +72,10 @@ describe("outlook, typed at a question", () => {
     expect(readCommand("Outlook, Saskatchewan")).toBeNull();
     expect(readCommand("'outlook")).toBeNull();
     expect(readCommand("outlook 12,4 V, rain.")).toMatchObject({ command: "outlook", asks: "12,4 v, rain" });
+  });
+  it("stands among the words at the end, not at each question of a post that is still planned", () => {
+    expect(view(smallInterview, talk(started(), ...straight).state).commands).toContain("outlook");
+    expect(view(smallInterview, started()).commands).not.toContain("outlook");
   });
   it("stands in the help", () => {
     expect(asides(talk(started(), "help").said)[0]!.lines.join("\n")).toMatch(/^outlook 60 %/m);

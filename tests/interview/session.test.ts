@@ -719,7 +719,7 @@ describe("the end", () => {
       prompt: "Next",
       keeps: null,
       suggests: null,
-      commands: "lists, review, change 3, more, back, undo, help, save",
+      commands: "lists, review, change 3, more, outlook, back, undo, help, save",
     });
   });
 

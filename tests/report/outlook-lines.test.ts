@@ -25,6 +25,9 @@ const outlook: PostOutlook = {
       hoursUntilShed: 0,
       hoursUntilBack: null,
       shedAtSocFrac: 0.3,
+      backAtSocFrac: 0.62,
+      isOffNow: true,
+      isTakenAsOn: false,
     },
     {
       name: "picture",
@@ -33,10 +36,15 @@ const outlook: PostOutlook = {
       hoursUntilShed: 6.9,
       hoursUntilBack: 38.2,
       shedAtSocFrac: 0.2,
+      backAtSocFrac: 0.5,
+      isOffNow: false,
+      isTakenAsOn: false,
     },
   ],
   lowestSocFrac: 0.19,
   hoursUntilLowest: 8,
+  recovery: { usualSocFrac: null, hoursUntilUsual: null, fullSocFrac: 0.95, hoursUntilFull: 0 },
+  contradiction: null,
   socFracByHour: Array.from({ length: 52 }, (_, hour) => (hour === 8 ? 0.19 : 0.6 - hour / 200)),
   healthFrac: 0.9,
   bankTempC: -0.3,
@@ -77,10 +85,72 @@ describe("what is said of the days to come", () => {
   });
   it("the lowest charge, the last one, and where the loads go off", () => {
     expect(outlookWords(outlook).chart.words).toBe(
-      "60 % now, lowest in about 8 hours (day 2, towards 05:00) at 19 %, 35 % when day 3 ends. The last loads go off at 20 %, to spare the battery.",
+      "60 % now, lowest in about 8 hours (day 2, towards 05:00) at 19 %, 35 % when day 3 ends. The last loads go off at 20 %, to spare the battery, and come back at 50 %.",
     );
     const high = { ...outlook, lowestSocFrac: 0.35, hoursUntilLowest: 0 };
-    expect(outlookWords(high).chart.words).toMatch(/^60 % now, never lower, .* would go off at 20 %\.$/);
+    expect(outlookWords(high).chart.words).toMatch(
+      /^60 % now, never lower, .* would go off at 20 % and come back at 50 %\.$/,
+    );
+    const off = { ...outlook, tiers: outlook.tiers.map((tier) => ({ ...tier, isOffNow: true })) };
+    expect(outlookWords(off).chart.words).toMatch(/The last loads are off and come back at 50 %\.$/);
+  });
+  it("a picture that is off now, and comes back before or after it is next wanted", () => {
+    expect(said(picture({ isOffNow: true, hoursUntilShed: 3, hoursUntilBack: 5 }))[0]).toMatch(
+      /is off now and is back in about 5 hours/,
+    );
+    expect(said(picture({ isOffNow: true, hoursUntilShed: null, hoursUntilBack: null }))[0]).toMatch(
+      /is off now, and has power again before it next needs it\.$/,
+    );
+  });
+  it("what was taken where the charge leaves it open, and how to say the other", () => {
+    const taken = said(picture({ isTakenAsOn: true })).filter((line) => line.includes("taken to be on"));
+    expect(taken).toEqual([
+      'Between 20 % and 50 % of charge the picture, with all that it needs, may be on, or still off after a dull spell, and was taken to be on: if it is off, say "60 % and off", then the days.',
+    ]);
+    const [lamp, camera] = outlook.tiers;
+    const both = {
+      ...outlook,
+      tiers: [
+        { ...lamp!, isTakenAsOn: true },
+        { ...camera!, isTakenAsOn: true },
+      ],
+    };
+    expect(
+      said(both)
+        .join(" ")
+        .match(/taken to be on/g),
+    ).toHaveLength(1);
+    const early = { ...outlook, tiers: [{ ...lamp!, isTakenAsOn: true }, camera!] };
+    expect(said(early).join(" ")).toContain('"60 % and extras off"');
+    expect(said(outlook).join(" ")).not.toContain("taken to be");
+  });
+  it("that what was said does not go with the charge", () => {
+    const about = (contradiction: PostOutlook["contradiction"]) =>
+      said({ ...outlook, contradiction }).join(" ");
+    expect(about("off though charged")).toMatch(/At 60 % the controller should have the loads on: .*fuse/);
+    expect(about("on though empty")).toMatch(/At 60 % the controller should have let the loads go/);
+  });
+  it("when the battery is well again", () => {
+    const about = (recovery: Partial<PostOutlook["recovery"]>) =>
+      said({ ...outlook, recovery: { ...outlook.recovery, ...recovery } }).find((line) =>
+        line.startsWith("The battery"),
+      );
+    expect(about({ usualSocFrac: 0.82, hoursUntilUsual: 14, hoursUntilFull: 39 })).toBe(
+      "The battery is back at its usual charge for November (82 %) in about 14 hours (day 2, towards 11:00) and as good as full (95 %) in about 39 hours (day 3, towards 12:00).",
+    );
+    expect(about({ usualSocFrac: 0.82, hoursUntilUsual: 14, hoursUntilFull: null })).toMatch(
+      /towards 11:00\), but not as good as full \(95 %\) within these days\.$/,
+    );
+    expect(about({ usualSocFrac: 0.82, hoursUntilUsual: null, hoursUntilFull: null })).toBe(
+      "The battery does not come back to its usual charge for November (82 %) within these days.",
+    );
+    expect(about({ hoursUntilFull: 39 })).toBe(
+      "The battery is as good as full (95 %) in about 39 hours (day 3, towards 12:00).",
+    );
+    expect(about({ hoursUntilFull: null })).toBe(
+      "The battery is not as good as full (95 %) within these days.",
+    );
+    expect(about({ hoursUntilFull: 0 })).toBeUndefined();
   });
   it("that a bank takes no charge in frost", () => {
     expect(said(outlook).join(" ")).not.toMatch(/takes no charge/);

@@ -19,6 +19,7 @@ export {
   type Outlook,
   outlook,
   type PvSupply,
+  REFILLED_FRAC,
   type ReliabilityPair,
   rainflow,
   restVFromSoc,

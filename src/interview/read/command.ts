@@ -5,7 +5,7 @@ import { LONGEST_ANSWER, plainText } from "./typed-text.ts";
 export type Command =
   | { readonly command: "why" | "how" | "unsure" | "back" | "review" | "more" | "help" | "save" | "undo" }
   | { readonly command: "change"; readonly target: ChangeTarget }
-  /** `asks`: the charge and the days to come, as typed; empty where only the word was. */
+  /** `asks`: the charge, what is on or off, and the days to come, as typed; empty where only the word was. */
   | { readonly command: "outlook"; readonly asks: string };
 
 /** Which answer to change: its number in the review, words of its name, or not said. */
@@ -172,7 +172,7 @@ const CHANGE =
 
 /** Only with a charge or a kind of day after it: "Outlook, Saskatchewan" is a town. */
 const OUTLOOK =
-  /^(?:outlook|forecast)(?:\s*$|[\s:]+((?:at|charge|battery|sun|rain|cloud|overcast|partly|clear|snow|\D{0,12}\d).*)$)/;
+  /^(?:outlook|forecast)(?:\s*$|[\s:]+((?:(?:at|charge|battery|sun|rain|cloud|overcast|partly|clear|snow)|\D{0,12}\d|(?:it|its|the|all|picture|cameras?|loads?|extras?)\b.*\b(?:off|on|dark)\b.*\d).*)$)/;
 
 /**
  * The command a text is, or null where it is an answer. Text that begins with a quotation mark is never a command:

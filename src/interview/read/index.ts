@@ -17,7 +17,7 @@ export {
 } from "./command.ts";
 export { type CountHeard, readCount } from "./count.ts";
 export type { OriginWord } from "./origin-words.ts";
-export { type OutlookHeard, readOutlook } from "./outlook.ts";
+export { beginsWithCharge, type OutlookHeard, readOutlook } from "./outlook.ts";
 export { readQuantity, readQuantityAmongWords } from "./quantity.ts";
 export type { QuantityHeard, QuantitySpec } from "./quantity-heard.ts";
 export type { Refusal, Refused } from "./refusal.ts";

@@ -34,6 +34,30 @@ describe("an outlook as it is typed", () => {
   });
 });
 
+describe("what is seen of the loads", () => {
+  it.each([
+    ["60 %, rain", null],
+    ["30 % and off, rain", "off"],
+    ["30 % off rain", "off"],
+    ["off, 30 %, rain", "off"],
+    ["it is off at 30 %, rain", "off"],
+    ["30 %, it's off, rain", "off"],
+    ["30 %, the picture is still off, rain", "off"],
+    ["30 %, rain, and it went dark", "off"],
+    ["30 %, not running, rain", "off"],
+    ["30 % and on, rain", "on"],
+    ["30 %, everything is on, rain", "on"],
+    ["30 %, not off, rain", "on"],
+    ["24.1 V, off, rain", "off"],
+    ["40 % and extras off, rain", "extrasOff"],
+    ["40 %, picture on, lamp off, rain", "extrasOff"],
+    ["20 %, picture off, extras off, rain", "off"],
+  ] as const)("%s", (text, switched) => {
+    expect(heard(text).switched).toBe(switched);
+    expect(heard(text).days).toEqual([{ kind: "rain" }]);
+  });
+});
+
 describe("an outlook that cannot be meant", () => {
   it.each([
     ["rain, rain", /Begin with the charge/],
@@ -43,6 +67,7 @@ describe("an outlook that cannot be meant", () => {
     ["60 %, purple", /"purple" is neither/],
     ["60 %, 40 rain", /30 at most/],
     ["60 %, 99", /"99" is neither/],
+    ["60 %, picture on, picture off, rain", /on or that it is off, not both/],
   ])("%s: one sentence, and an example", (text, says) => {
     expect(refusal(text)).toMatch(says);
     expect(refusal(text)).toMatch(/Example: 60 %, rain, rain, sunny$/);

@@ -15,3 +15,4 @@ export type {
 export { type ChargeReading, restVFromSoc, socFromRestVoltage } from "./rest-voltage.ts";
 export type { Balance, DarkestSpell, EnergyTotals, TierBalance } from "./result.ts";
 export { simulateBalance } from "./simulate.ts";
+export { REFILLED_FRAC } from "./year.ts";

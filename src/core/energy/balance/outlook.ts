@@ -20,6 +20,8 @@ export interface TierOutlook {
   readonly hoursUntilBack: number | null;
   /** Of all that is stored when full: the tier is shed below this. The cold raises it. */
   readonly shedAtSocFrac: number;
+  /** Likewise: once shed, it comes back at this. */
+  readonly backAtSocFrac: number;
 }
 
 export interface Outlook {
@@ -126,11 +128,12 @@ export function outlook(now: {
     socFracByHour[hour + 1] = 1 - missing / plant.storeWh;
   }
   return {
-    tiers: plant.tiers.map(({ name, shedBelowSocFrac }, i) => ({
+    tiers: plant.tiers.map(({ name, shedBelowSocFrac, returnAboveSocFrac }, i) => ({
       name,
       hoursUntilShed: shedH[i]!,
       hoursUntilBack: backH[i]!,
       shedAtSocFrac: 1 - ((1 - shedBelowSocFrac) * capacityWh) / plant.storeWh,
+      backAtSocFrac: 1 - ((1 - returnAboveSocFrac) * capacityWh) / plant.storeWh,
     })),
     socFracByHour,
     horizonH,

@@ -48,6 +48,9 @@ describe("outlook, worked by hand", () => {
     expect(tiers[1]!.hoursUntilBack).toBeNull();
     expect(horizonH).toBe(5 * 24 - 18);
     near(socFracByHour[30]!, 0.5, { within: 1e-9 });
+    // nothing is lost to cold at 25 deg C, so the thresholds are as they were given
+    near(tiers[0]!.backAtSocFrac, 0.3, { within: 1e-9 });
+    near(tiers[1]!.backAtSocFrac, 0.7, { within: 1e-9 });
     expect(socFracByHour[0]).toBe(1);
   });
   it("says to the minute when it is shed and back", () => {
