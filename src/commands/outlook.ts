@@ -59,7 +59,13 @@ export function run(context: Context): number {
   const design = program.designOf(opened.state);
   const { name } = found.file;
   const verdict = verdictOn(name, opened, design.findings);
-  for (const says of verdict.says) talk(`${says}\n`);
+  // whoever asks for the coming days wants no list of questions
+  const missing = opened.missing.length;
+  if (missing > 0)
+    talk(
+      `${name}: ${missing === 1 ? "one question is" : `${missing} questions are`} not answered yet, and stand-ins are used; mastwright size names them.\n`,
+    );
+  for (const says of verdictOn(name, { ...opened, missing: [] }, design.findings).says) talk(`${says}\n`);
   const byClock = postClock(design, context.nowUtc());
   const clock: PostClock = { month: month ?? byClock.month, hourNow: hourNow ?? byClock.hourNow };
   const { answer, said } = lookAhead(design, heard, clock);

@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { Options } from "../../src/commands/command-line.ts";
 import type { Context } from "../../src/commands/context.ts";
@@ -88,6 +91,18 @@ describe("the command", () => {
       outlook.tiers.find(({ carriesPicture }) => carriesPicture)!.hoursUntilShed ?? 999;
     expect(pictureOff(of(50))).toBeLessThanOrEqual(pictureOff(full));
     expect(pictureOff(of(10))).toBe(0);
+  });
+  test("of an unfinished brief it says in one sentence that questions are open", () => {
+    const dir = mkdtempSync(join(tmpdir(), "outlook-"));
+    const file = join(dir, "half.json");
+    const { answers, ...rest } = JSON.parse(readFileSync(brief, "utf8"));
+    const half = Object.fromEntries(Object.entries(answers).slice(0, 12));
+    writeFileSync(file, JSON.stringify({ ...rest, answers: half }));
+    const { printed, talked } = played(`${file} 60 %, rain`, { month: "6", hour: "14" });
+    expect(printed).toMatch(/picture/);
+    expect(talked).toMatch(/\d+ questions are not answered yet, and stand-ins are used/);
+    expect(talked).not.toMatch(/not answered:/);
+    rmSync(dir, { recursive: true });
   });
   test.each([
     [`${brief}`, {}, /Begin with the charge.*\nSee: mastwright help outlook/],
