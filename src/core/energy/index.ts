@@ -12,6 +12,7 @@ export {
   bankTempC,
   type ChargeReading,
   type ComingDay,
+  chargingVFromSoc,
   type DarkestSpell,
   type EnergyTotals,
   equalReliabilityPairs,

@@ -12,7 +12,7 @@ export type {
   LoadTier,
   PvSupply,
 } from "./plant.ts";
-export { type ChargeReading, restVFromSoc, socFromRestVoltage } from "./rest-voltage.ts";
+export { type ChargeReading, chargingVFromSoc, restVFromSoc, socFromRestVoltage } from "./rest-voltage.ts";
 export type { Balance, DarkestSpell, EnergyTotals, TierBalance } from "./result.ts";
 export { simulateBalance } from "./simulate.ts";
 export { REFILLED_FRAC } from "./year.ts";

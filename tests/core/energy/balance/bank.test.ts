@@ -5,6 +5,8 @@ import {
   bankLifeYears,
   bankTempC,
   type Chemistry,
+  chargeSettings,
+  chargingVFromSoc,
   restVFromSoc,
   socFromRestVoltage,
 } from "../../../../src/core/energy/index.ts";
@@ -84,6 +86,34 @@ describe("socFromRestVoltage", () => {
         },
       ),
     );
+  });
+});
+
+describe("chargingVFromSoc", () => {
+  it("rests without current, rises with current and charge, and ends at absorption", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...CHEMISTRIES),
+        fc.constantFrom(12, 24, 48),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        (chemistry, nominalV, socFrac, chargeCRate) => {
+          const at = (soc: number, rate: number) =>
+            chargingVFromSoc({ chemistry, nominalV, socFrac: soc, chargeCRate: rate });
+          expect(at(socFrac, 0)).toBe(restVFromSoc({ chemistry, nominalV, socFrac }));
+          expect(at(socFrac, chargeCRate)).toBeGreaterThanOrEqual(at(socFrac, 0));
+          expect(at(socFrac, chargeCRate)).toBeGreaterThanOrEqual(at(socFrac / 2, chargeCRate));
+          expect(at(socFrac, chargeCRate)).toBeLessThanOrEqual(
+            chargeSettings({ chemistry, nominalV, tempC: 25 }).absorptionAt25V,
+          );
+        },
+      ),
+    );
+  });
+  it("refuses a current beyond C/2", () => {
+    expect(() =>
+      chargingVFromSoc({ chemistry: "lifepo4", nominalV: 12.8, socFrac: 0.5, chargeCRate: 0.6 }),
+    ).toThrow(RangeFault);
   });
 });
 
