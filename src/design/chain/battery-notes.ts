@@ -14,11 +14,11 @@ import {
   PERMITTED_DAILY_DOD_FRAC,
   PERMITTED_DOD_FRAC,
   POLAR_USABLE_FRAC,
-  RECONNECT_CELL_V,
 } from "../practice/battery.ts";
 import { BOX_LOSS_FORMULA } from "../practice/battery-box.ts";
 import { BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
+import { SWITCHING_C_RATE, SWITCHING_WORDS } from "../practice/switching.ts";
 
 const IEEE_1013 = "IEEE 1013-2007 (clauses read in the contents, values from memory)";
 
@@ -304,10 +304,25 @@ export const batteryNotes = {
     source: "from memory; the maker's sheet goes first",
   },
   reconnectV: {
-    what: "voltage at which the loads come back",
-    formula: `${RECONNECT_CELL_V.agm} V a lead-acid cell, ${RECONNECT_CELL_V.lifepo4} V a lithium iron phosphate cell`,
-    inputs: ["battery.chemistry", "battery.bankNominalV"],
-    source: "common practice, no source",
+    what: "voltage at which the loads come back, while the bank is charged",
+    formula: `voltage at rest of the charge at which the weather years let them come back (${SWITCHING_WORDS}), and the rise while it is charged at C/${Math.round(1 / SWITCHING_C_RATE)}: 1.2 V a lead-acid cell, 0.3 V a lithium iron phosphate cell, times current over capacity`,
+    inputs: ["battery.chemistry", "battery.bankNominalV", "battery.permittedDodFrac"],
+    source:
+      "rest from memory, rise common practice without a source; lithium iron phosphate keeps nearly one voltage from 20 to 90 % of its charge",
+  },
+  earlyDisconnectV: {
+    what: "voltage at which what is shed first is cut off",
+    formula:
+      "as the voltage at which the loads are cut off, of the charge at which the weather years shed it",
+    inputs: ["battery.chemistry", "battery.bankNominalV", "battery.permittedDodFrac"],
+    source: "as above",
+  },
+  earlyReconnectV: {
+    what: "voltage at which what is shed first comes back, while the bank is charged",
+    formula:
+      "as the voltage at which the loads come back, of the charge at which the weather years let it return",
+    inputs: ["battery.chemistry", "battery.bankNominalV", "battery.permittedDodFrac"],
+    source: "as above",
   },
   compensationVPerK: {
     what: "shift of the charge voltages with temperature, whole bank",

@@ -2,6 +2,7 @@ import {
   batteryCapacity,
   capacityFrac,
   chargeSettings,
+  chargingVFromSoc,
   frostSafeDodFrac,
   restVFromSoc,
 } from "../../core/energy/index.ts";
@@ -20,11 +21,11 @@ import {
   MOST_STRINGS,
   PERMITTED_DAILY_DOD_FRAC,
   PERMITTED_DOD_FRAC,
-  RECONNECT_CELL_V,
 } from "../practice/battery.ts";
 import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
 import { BATTERY_WARM_C } from "../practice/loads.ts";
 import { BLOCK_V } from "../practice/sold.ts";
+import { SWITCHING_C_RATE, type Switching, switchingOf } from "../practice/switching.ts";
 import { arrayNeed } from "./array-need.ts";
 import { autonomyOf } from "./battery-autonomy.ts";
 import { layOut } from "./battery-layout.ts";
@@ -132,22 +133,42 @@ export function batteryStage(
     usableWh,
     absorptionV: settings.absorptionAt25V,
     floatV: settings.floatAt25V!,
-    // the voltage at rest of the charge at which the sums let the loads go: at a solar post's small currents it hardly sags
-    lowVoltageDisconnectV: Math.max(
-      settings.lowVoltageDisconnectV,
-      restVFromSoc({
-        chemistry: CELL_CHEMISTRY[chemistry],
-        socFrac: 1 - permittedDodFrac,
-        nominalV: bankNominalV,
-      }),
-    ),
-    reconnectV: RECONNECT_CELL_V[chemistry] * settings.cellsInSeries,
+    ...switchingVoltages({
+      chemistry,
+      permittedDodFrac,
+      bankNominalV,
+      leastV: settings.lowVoltageDisconnectV,
+    }),
     compensationVPerK: settings.compensationVPerK,
     needsWarmth:
       chemistry === "lifepo4" &&
       climate.designColdTempC < 0 &&
       // a heater that holds the box at its warmth through the coldest hour leaves nothing to warn of
       heaterW < boxLossWPerK * (BATTERY_WARM_C - climate.designColdTempC),
+  };
+}
+
+/**
+ * Off at the voltage at rest of the charge at which the sums let the loads go: at a solar post's small currents it hardly sags.
+ * On again only happens while the bank is charged, so at the voltage that its charge has then.
+ */
+function switchingVoltages(bank: {
+  readonly chemistry: Chemistry;
+  readonly permittedDodFrac: number;
+  readonly bankNominalV: number;
+  readonly leastV: number;
+}): Pick<Battery, "lowVoltageDisconnectV" | "reconnectV" | "earlyDisconnectV" | "earlyReconnectV"> {
+  const { main, early } = switchingOf(bank.permittedDodFrac);
+  const cells = { chemistry: CELL_CHEMISTRY[bank.chemistry], nominalV: bank.bankNominalV };
+  const offV = ({ offSocFrac }: Switching) =>
+    Math.max(bank.leastV, restVFromSoc({ ...cells, socFrac: offSocFrac }));
+  const onV = ({ backSocFrac }: Switching) =>
+    chargingVFromSoc({ ...cells, socFrac: backSocFrac, chargeCRate: SWITCHING_C_RATE });
+  return {
+    lowVoltageDisconnectV: offV(main),
+    reconnectV: onV(main),
+    earlyDisconnectV: offV(early),
+    earlyReconnectV: onV(early),
   };
 }
 

@@ -1,9 +1,9 @@
 /** The loads as the simulation switches them: what sheds together, hour by hour of the year. */
 import type { AmbientLoad, LoadTier } from "../../core/energy/index.ts";
 import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
-import type { Brief } from "../brief.ts";
+import type { Brief, Device } from "../brief.ts";
 import type { Climate, Sun } from "../design.ts";
-import { EARLY_SHED_FRAC, RECONNECT_BAND_FRAC } from "../practice/reliability.ts";
+import { switchingOf } from "../practice/switching.ts";
 import { airOf, type Drawn, drawsOf, wByMonthAndHour } from "./demand.ts";
 
 export interface PostTier extends LoadTier {
@@ -30,7 +30,7 @@ export function tiersOf(
     readonly demandRatio: number;
   },
 ): readonly PostTier[] {
-  const offFrac = 1 - given.permittedDodFrac;
+  const switching = switchingOf(given.permittedDodFrac);
   const draws = drawsOf(brief);
   const mainPriority = mainPriorityOf(draws);
   const isEarly = ({ device }: Drawn) => device !== null && device.priority < mainPriority;
@@ -39,14 +39,14 @@ export function tiersOf(
     (drawn) => !isEarly(drawn) && drawn.kind !== "controller" && !drawn.keepsBatteryWarm,
   );
   const tier = (some: readonly Drawn[], about: { readonly isCore: boolean }): PostTier => {
-    const shedBelowSocFrac = offFrac + (about.isCore ? 0 : EARLY_SHED_FRAC);
+    const { offSocFrac, backSocFrac } = about.isCore ? switching.main : switching.early;
     return {
       name: about.isCore ? "picture" : "extras",
       devices: some.map(({ name }) => name).join(", "),
       carriesPicture: about.isCore,
       priority: about.isCore ? 1 : 2,
-      shedBelowSocFrac,
-      returnAboveSocFrac: Math.min(0.95, shedBelowSocFrac + RECONNECT_BAND_FRAC),
+      shedBelowSocFrac: offSocFrac,
+      returnAboveSocFrac: backSocFrac,
       ...hourly(some, brief, given),
     };
   };
@@ -54,6 +54,12 @@ export function tiersOf(
     ...(early.length > 0 ? [tier(early, { isCore: false })] : []),
     ...(core.length > 0 ? [tier(core, { isCore: true })] : []),
   ];
+}
+
+/** What is let go before the picture is: it needs a switch of its own. */
+export function shedFirst(brief: Brief): readonly Device[] {
+  const mainPriority = mainPriorityOf(drawsOf(brief));
+  return brief.loads.devices.filter(({ priority }) => priority < mainPriority);
 }
 
 /** Of the first camera to go; of the most important device where there is no camera, for then the post is there for that. */

@@ -1,7 +1,6 @@
 import type { Notes, Reliability } from "../design.ts";
 import {
   BANK_LAG_H,
-  EARLY_SHED_FRAC,
   FIRST_EFFORT,
   FULL_EFFORT,
   LEAST_SIMULATED_DAYS,
@@ -9,8 +8,8 @@ import {
   MOST_BANK_RATIO,
   MOST_BANK_RATIO_WHERE_BRIDGED,
   MOST_SIMULATED_DAYS,
-  RECONNECT_BAND_FRAC,
 } from "../practice/reliability.ts";
+import { SWITCHING_WORDS } from "../practice/switching.ts";
 
 const WEATHER = [
   "climate.ghiDailyKWhPerM2ByMonth",
@@ -26,7 +25,7 @@ const WEATHER = [
 ] as const;
 const POST = ["brief.loads.devices", "brief.hours.runsInMonth", "brief.power.controller"] as const;
 
-const SIMULATION = `hourly energy balance: days drawn from the place's own spread with their memory of the day before (Graham, Hollands and Brunger 1988, from memory; memory by Aguiar, Collares-Pereira and Conde 1988), hours by Collares-Pereira and Rabl 1979, panel by Hay and Davies 1980 with glass, heat and weak light, bank with losses, cold and age; bank ${BANK_LAG_H} h behind the air, loads back at ${RECONNECT_BAND_FRAC} more charge than they went off at, extras off ${EARLY_SHED_FRAC} earlier: judgement`;
+const SIMULATION = `hourly energy balance: days drawn from the place's own spread with their memory of the day before (Graham, Hollands and Brunger 1988, from memory; memory by Aguiar, Collares-Pereira and Conde 1988), hours by Collares-Pereira and Rabl 1979, panel by Hay and Davies 1980 with glass, heat and weak light, bank with losses, cold and age; bank ${BANK_LAG_H} h behind the air, ${SWITCHING_WORDS}: judgement`;
 const pair = (what: string) => ({
   what,
   formula:

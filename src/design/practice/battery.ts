@@ -31,9 +31,6 @@ export const BATTERY_MARGIN_FRAC = 0.1;
  */
 export const BANK_LAG_K = 5;
 
-/** Loads come back at this voltage of a cell after the disconnect. @source common practice, no source */
-export const RECONNECT_CELL_V: Readonly<Record<Chemistry, number>> = { agm: 2.1, lifepo4: 3.28 };
-
 /** 12 V up to this array and charge current, 24 V up to the second array, 48 V beyond. @source common practice, no source */
 export const LARGEST_ARRAY_AT_12_V_W = 200;
 export const LARGEST_CHARGE_AT_12_V_A = 20;

@@ -45,11 +45,6 @@ export const WEATHER_SEED = 20_260;
  */
 export const LEAST_SIMULATED_DAYS = 2;
 
-/** What is shed before the camera goes off while the bank still has this much more. @source judgement */
-export const EARLY_SHED_FRAC = 0.1;
-/** Loads come back when the bank has this much more than when they went off. @source judgement: 12.6 V after 11.5 V */
-export const RECONNECT_BAND_FRAC = 0.15;
-
 /** A boxed bank follows the air with this delay. @source judgement: tens of kilos of lead in an insulated box */
 export const BANK_LAG_H = 24;
 

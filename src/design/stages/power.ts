@@ -84,7 +84,11 @@ export interface Battery {
   readonly absorptionV: number;
   readonly floatV: number;
   readonly lowVoltageDisconnectV: number;
+  /** While it is charged, as are all returns. */
   readonly reconnectV: number;
+  /** The same of what is shed first, where the post has such. */
+  readonly earlyDisconnectV: number;
+  readonly earlyReconnectV: number;
   readonly compensationVPerK: number;
   /** Does the bank reach below 0 degC where lithium may not be charged? */
   readonly needsWarmth: boolean;

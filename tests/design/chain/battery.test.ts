@@ -57,13 +57,18 @@ describe("the IEEE 1013 worksheet, worked by hand", () => {
     );
     expect(layoutReason).toContain("blocks of at most 27.2 kg");
   });
-  it("lead-acid settings at 24 V: 12 cells of 2.40, 2.27, 2.10 V; off at a fifth of the charge, 11.82 V for 12", () => {
-    const { absorptionV, floatV, lowVoltageDisconnectV, reconnectV } = bank(sixDaysOfLead);
+  it("lead-acid settings at 24 V: 12 cells of 2.40, 2.27 V; off at a fifth of the charge, 11.82 V for 12; on at half", () => {
+    const { absorptionV, floatV, lowVoltageDisconnectV, reconnectV, earlyDisconnectV, earlyReconnectV } =
+      bank(sixDaysOfLead);
     near(absorptionV, 28.8, { within: 1e-6 });
     near(floatV, 27.24, { within: 1e-6 });
     // rest voltage of a 12 V block: 11.5 V empty, 11.9 V at a quarter (from memory): 11.82 V at a fifth, twice that in series
     near(lowVoltageDisconnectV, 23.64, { within: 1e-6 });
-    near(reconnectV, 25.2, { within: 1e-6 });
+    // 12.2 V at a half (from memory), and 1.2 V x 1/20 on each of six cells while it is charged: 12.56 V
+    near(reconnectV, 25.12, { within: 1e-6 });
+    // a tenth more: 11.96 V at 0.3, 12.3 V and the same rise at 0.6
+    near(earlyDisconnectV, 23.92, { within: 1e-6 });
+    near(earlyReconnectV, 25.32, { within: 1e-6 });
   });
 });
 
