@@ -3,10 +3,18 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { simulateBalance } from "../../src/core/energy/index.ts";
 import { sum } from "../../src/core/numerics/index.ts";
-import { RECONNECT_BAND_FRAC } from "../../src/design/practice/reliability.ts";
 import { near, nearRatio } from "../helpers/near.ts";
 import { plainDarkHours } from "./plain-reckoning.ts";
-import { between, type Post, postOf, recipe, withBank, withLoad, withPanel } from "./posts.ts";
+import {
+  between,
+  type Post,
+  postOf,
+  recipe,
+  shippedSwitching,
+  withBank,
+  withLoad,
+  withPanel,
+} from "./posts.ts";
 
 const darkHours = (post: Post & { readonly stepsPerHour?: number }): readonly number[] =>
   simulateBalance(post).tiers.map(({ darkHoursPerYear }) => darkHoursPerYear);
@@ -116,7 +124,8 @@ function counted(bands: "none" | "shipped", posts: number): readonly Counted[] {
     // where the controller starves too, its own draw empties the bank below the tiers' thresholds: another law
     if (base.controllerDarkHoursPerYear > 0) return [];
     const before = base.tiers[0]!.darkHoursPerYear;
-    const bandH = (RECONNECT_BAND_FRAC * post.bank.nominalV * post.bank.ratedAh) / given.watts;
+    const { offSocFrac, backSocFrac } = shippedSwitching(given.offFrac, 0);
+    const bandH = ((backSocFrac - offSocFrac) * post.bank.nominalV * post.bank.ratedAh) / given.watts;
     return [{ before, bandH, rises: BETTER.map((better) => darkHours(better(post))[0]! - before) }];
   });
   const dark = rows.filter(({ before }) => before > 1);
@@ -142,19 +151,19 @@ describe("over many posts, in changing temperature and with self-discharge, 3 % 
     });
   });
   it("with the bands that the design sets seldom darken one, and by less than one band is worth in the whole year", () => {
-    // counted: more than an hour darker 1.6, 1.7 and 5.7 of 100 posts; of the dark ones 97, 97 and 90 of 100 fell; at most 17, 20
-    // and 25 h, 0.6 of a band (34 h, 0.85 of a band at a steady temperature)
+    // counted over 400 posts: more than an hour darker 5, 4 and 8 of 100; of the dark ones 91, 94 and 85 of 100 fell; at most 90,
+    // 57 and 41 h, and 0.5 to 0.7 of what one band is worth
     const limits = [
-      { riseFrac: 0.03, fallFrac: 0.94 },
-      { riseFrac: 0.03, fallFrac: 0.94 },
-      { riseFrac: 0.09, fallFrac: 0.86 },
+      { riseFrac: 0.08, fallFrac: 0.87 },
+      { riseFrac: 0.06, fallFrac: 0.9 },
+      { riseFrac: 0.12, fallFrac: 0.8 },
     ];
     counted("shipped", 160).forEach(({ riseFrac, fallFrac, mostRiseH, mostBands, totalRatio }, i) => {
       expect(riseFrac).toBeLessThan(limits[i]!.riseFrac);
       expect(fallFrac).toBeGreaterThan(limits[i]!.fallFrac);
-      expect(mostRiseH).toBeLessThan(36);
+      expect(mostRiseH).toBeLessThan(120);
       expect(mostBands).toBeLessThan(0.9);
-      near(totalRatio, LEFT_FRAC[i]!, { within: 0.01 });
+      near(totalRatio, LEFT_FRAC[i]!, { within: 0.015 });
     });
   });
 });

@@ -6,7 +6,7 @@ import {
   type Chemistry,
   type LoadTier,
 } from "../../src/core/energy/index.ts";
-import { EARLY_SHED_FRAC, RECONNECT_BAND_FRAC } from "../../src/design/practice/reliability.ts";
+import { type Switching, switchingOf } from "../../src/design/practice/switching.ts";
 import { weather } from "../core/energy/balance/weather.ts";
 
 export type Post = BalancePlant & { readonly years: number };
@@ -82,9 +82,23 @@ export function postOf(given: Recipe, rules: Rules = {}): Post {
   };
 }
 
+/** Off and on of the tier shed last, and of each before it as much earlier as the design has it. */
+export function shippedSwitching(offFrac: number, i: number): Switching {
+  const { main, early } = switchingOf(1 - offFrac);
+  return {
+    offSocFrac: main.offSocFrac + i * (early.offSocFrac - main.offSocFrac),
+    backSocFrac: Math.min(0.95, main.backSocFrac + i * (early.backSocFrac - main.backSocFrac)),
+  };
+}
+
 function tierOf(given: Recipe, { bands = "made up" }: Rules, watts: number, i: number): LoadTier {
-  const bandFrac = { none: 0, shipped: RECONNECT_BAND_FRAC, "made up": given.bandFrac }[bands];
-  const shedBelowSocFrac = given.offFrac + i * (bands === "shipped" ? EARLY_SHED_FRAC : given.earlierFrac);
+  const shipped = shippedSwitching(given.offFrac, i);
+  const shedBelowSocFrac = bands === "shipped" ? shipped.offSocFrac : given.offFrac + i * given.earlierFrac;
+  const backSocFrac = {
+    none: shedBelowSocFrac,
+    shipped: shipped.backSocFrac,
+    "made up": shedBelowSocFrac + given.bandFrac,
+  }[bands];
   return {
     name: ["picture", "link", "lamp", "extras"][i]!,
     priority: i + 1,
@@ -92,7 +106,7 @@ function tierOf(given: Recipe, { bands = "made up" }: Rules, watts: number, i: n
       hour % 24 < 7 || hour % 24 > 17 ? 1.3 * watts : 0.7 * watts,
     ),
     shedBelowSocFrac,
-    returnAboveSocFrac: Math.min(0.95, shedBelowSocFrac + bandFrac),
+    returnAboveSocFrac: Math.min(0.95, backSocFrac),
     ...(given.isThermostat && i % 2 === 0
       ? {
           byAmbient: [

@@ -5,6 +5,7 @@ import type { ArraySizing, Battery, Run } from "../design.ts";
 import * as prices from "../practice/prices.ts";
 import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
+import { shedFirst } from "./reliability-loads.ts";
 import { fixed, plain } from "./words.ts";
 
 const sign: Draft = {
@@ -73,6 +74,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       figures: ["wiring.runs"],
     });
     if (worked.array) parts.push(isolators(worked.array, battery, mainRuns));
+    parts.push(...voltageRelay(brief, battery, wiring.runs));
     if (wiring.stringFuseA !== null && worked.array) {
       parts.push({
         id: "fuse.string",
@@ -174,6 +176,28 @@ function isolators(array: ArraySizing, battery: Battery, mainRuns: readonly Run[
     price: prices.ISOLATOR,
     figures: ["array.coldOpenCircuitV", "array.shortCircuitA", "wiring.runs"],
   };
+}
+
+/** Lets go what is shed first: a charge controller's load output has one voltage only. */
+function voltageRelay(brief: Brief, battery: Battery, runs: readonly Run[]): readonly Draft[] {
+  const names = shedFirst(brief).map(({ name }) => name);
+  if (names.length === 0) return [];
+  const throughIt = runs.filter(({ to }) => names.includes(to));
+  return [
+    {
+      id: "relay.voltage",
+      name: "Voltage relay, for what is let go first",
+      quantity: 1,
+      unit: "",
+      specification: [
+        `for ${names.join(", ")}: off at ${fixed(battery.earlyDisconnectV, 1)} V and on again at ${fixed(battery.earlyReconnectV, 1)} V, both to be set in steps of ${fixed(battery.bankV / 120, 1)} V or less`,
+        `senses a battery of ${battery.bankV} V by wires of its own; contact for at least ${fixed(Math.max(1, Math.ceil(sum(throughIt.map(({ fuseA, currentA }) => fuseA ?? currentA)))), 0)} A of direct current`,
+        "draws at most 20 mA itself; not needed where the charge controller has a second load output with voltages of its own",
+      ],
+      price: prices.VOLTAGE_RELAY,
+      figures: ["battery.earlyDisconnectV", "battery.earlyReconnectV", "wiring.runs", "brief.loads.devices"],
+    },
+  ];
 }
 
 /** Each controller has runs of its own to the panels and to the battery. */

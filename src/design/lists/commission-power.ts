@@ -158,14 +158,18 @@ function absorption({ design, bank }: Post, battery: Battery): MaybeStep {
   );
 }
 
-function letGo({ bank }: Post, battery: Battery): MaybeStep {
+function letGo({ bank, first }: Post, battery: Battery): MaybeStep {
+  const relay =
+    first.length === 0
+      ? ""
+      : `, the voltage relay ${volts(battery.earlyDisconnectV)} off and ${volts(battery.earlyReconnectV)} on again`;
   return step(
     "letGo",
-    "Set the disconnect a little above the present voltage for a minute, watch the loads go off, and set it back.",
+    `Set the disconnect a little above the present voltage for a minute, watch the loads go off, and set it back.${first.length === 0 ? "" : " Then the same with the voltage relay."}`,
     {
       cautions: bank,
       why: "A disconnect that was never tried is a hope.",
-      expects: `The loads go off and come back by themselves. Afterwards it reads ${volts(battery.lowVoltageDisconnectV)} off and ${volts(battery.reconnectV)} on again.`,
+      expects: `The loads go off and come back by themselves. Afterwards it reads ${volts(battery.lowVoltageDisconnectV)} off and ${volts(battery.reconnectV)} on again${relay}.`,
     },
   );
 }

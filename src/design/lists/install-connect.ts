@@ -19,6 +19,7 @@ export function connectSteps(post: Post): readonly MaybeStep[] {
   return [
     fuses(post, { battery, wiring }),
     heaterPad(post, { battery, wiring }),
+    relay(post),
     bank(post, battery),
     deadTests(post),
     controllerOn(post, { battery, wiring }),
@@ -92,6 +93,22 @@ function heaterOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeSt
         cautions: [cautions.heaterFire, ...bank, cautions.polarity],
         why: "Before the first frost nobody would notice that it does nothing.",
         expects: `About ${amps(design.brief.power.batteryHeaterW.value / battery.bankNominalV)} while the feeler is cold, nothing once it is warmer than ${degreesC(BATTERY_WARM_C)}.`,
+      },
+    )
+  );
+}
+
+/** Before the bank is joined: everything it is wired to is still dead. */
+function relay({ first, bank }: Post): MaybeStep {
+  return (
+    first.length > 0 &&
+    step(
+      "relay",
+      `Mount the voltage relay beside the load bus: its sensing wires behind a fuse of the bus, its contact in the plus wire of ${listed(first)}.`,
+      {
+        cautions: bank,
+        why: "It feels the battery's voltage, not that behind a converter. A charge controller with a second load output of its own settings does the same.",
+        expects: "No other load's wire runs through its contact.",
       },
     )
   );

@@ -1,5 +1,6 @@
 /** What the steps say and warn of again and again, worked out once for a design. */
 import { CLOSEST_APPROACH_M } from "../../core/link/index.ts";
+import { shedFirst } from "../chain/reliability-loads.ts";
 import type { Design, Run } from "../design.ts";
 import * as cautions from "./cautions.ts";
 
@@ -15,6 +16,8 @@ export interface Post {
   /** "camera", or "cameras" where there are several. */
   readonly cameras: string;
   readonly sender: "radio" | "router" | null;
+  /** What a voltage relay lets go before the rest, by name. */
+  readonly first: readonly string[];
   /** Panels on a frame of their own on the ground. */
   readonly hasFrame: boolean;
   /** Before work above the ground. */
@@ -40,6 +43,7 @@ export function postOf(design: Design): Post {
     standsFree: support === "mast" || support === "pole",
     cameras: brief.view.scenes.length > 1 ? "cameras" : "camera",
     sender: senders[brief.link.carrier.value],
+    first: battery === null ? [] : shedFirst(brief).map(({ name }) => name),
     hasFrame: array !== null && mounting.panelMount === "ground frame",
     high:
       support === "roof"

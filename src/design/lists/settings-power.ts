@@ -2,7 +2,8 @@
 
 import { monthSpans } from "../chain/words.ts";
 import type { Battery } from "../design.ts";
-import { amps, counted, degreesC, listed, ratedAmps, volts } from "./figures.ts";
+import { switchingOf } from "../practice/switching.ts";
+import { amps, counted, degreesC, listed, percent, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 
@@ -55,15 +56,27 @@ function chargeEnd(battery: Battery): MaybeStep {
       );
 }
 
-function disconnect({ design }: Post, battery: Battery): MaybeStep {
-  const { devices } = design.brief.loads;
-  const inOrder = devices.toSorted((a, b) => a.priority - b.priority).map(({ name }) => name);
-  const isShed = new Set(devices.map(({ priority }) => priority)).size > 1;
+function disconnect({ first }: Post, battery: Battery): MaybeStep {
+  const isLead = battery.chemistry === "agm";
+  const { main, early } = switchingOf(battery.permittedDodFrac);
+  const relay =
+    first.length === 0
+      ? ""
+      : ` Voltage relay of ${listed(first)}: off at ${volts(battery.earlyDisconnectV)} and on again at ${volts(battery.earlyReconnectV)}, so that ${first.length > 1 ? "they go" : "it goes"} first and the rest, all together, later.`;
+  const byCharge = `off at ${percent(main.offSocFrac)} and on at ${percent(main.backSocFrac)}${first.length === 0 ? "" : `, ${listed(first)} off at ${percent(early.offSocFrac)} and on at ${percent(early.backSocFrac)}`}`;
   return step(
     "disconnect",
-    `Controller: switch the loads off at ${volts(battery.lowVoltageDisconnectV)} and on again at ${volts(battery.reconnectV)}.${isShed ? ` Where it has several outputs, let go in this order: ${inOrder.join(", ")}.` : ""}`,
+    `Controller: switch the loads off at ${volts(battery.lowVoltageDisconnectV)} and on again at ${volts(battery.reconnectV)}.${relay}${
+      isLead
+        ? ""
+        : ` Where the controller, the management system or a battery monitor can switch by charge, let that do it instead: ${byCharge}.`
+    }`,
     {
-      why: `Below that ${battery.chemistry === "agm" ? "the battery ages fast and can freeze" : "the management system cuts everything off, the controller too"}.`,
+      why: `Below the first voltage ${isLead ? "the battery ages fast and can freeze" : "the management system cuts everything off, the controller too"}. ${
+        isLead
+          ? `On again means about ${percent(main.backSocFrac)} charged: under charge a battery stands higher than at rest (common practice, no source). In strong sun it comes back earlier, in weak sun later.`
+          : "Lithium iron phosphate keeps nearly one voltage from 20 to 90 % of its charge, so by voltage the loads may come back anywhere between."
+      }`,
     },
   );
 }

@@ -88,7 +88,7 @@ function low(post: Post): MaybeStep {
           battery.chemistry === "agm"
             ? "A lead-acid bank left empty hardens within weeks, and an empty one freezes at a few degrees of frost."
             : `An empty block that has been below ${degreesC(0)} is warmed before it is charged.`,
-        expects: `Back above ${volts(battery.reconnectV)}, and the loads on again by themselves.`,
+        expects: `Back above ${volts(battery.reconnectV)} while it is charged, and the loads on again by themselves.`,
       },
     )
   );

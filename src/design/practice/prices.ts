@@ -65,6 +65,8 @@ export const DATA_SURGE: Band = [15, 40];
 export const DC_SURGE: Band = [25, 60];
 export const EARTH_SET: Band = [25, 60];
 export const ISOLATOR: Band = [12, 40];
+/** Switches by a voltage that is set, off and on each by its own. */
+export const VOLTAGE_RELAY: Band = [10, 40];
 export const SIGN: Band = [5, 20];
 export const GLANDS: Band = [15, 30];
 export const STORAGE_PER_TB: Band = [25, 45];

@@ -1,6 +1,9 @@
 /** The lists and the design's own numbers: what is to be done fits what was worked out. */
 import { describe, expect, it } from "vitest";
+import { chargingVFromSoc, restVFromSoc } from "../../../src/core/energy/index.ts";
+import { tiersOf } from "../../../src/design/chain/reliability-loads.ts";
 import { type Design, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { CELL_CHEMISTRY } from "../../../src/design/practice/battery.ts";
 import { nearRatio } from "../../helpers/near.ts";
 import { designNamed, designs } from "./variants.ts";
 
@@ -89,6 +92,40 @@ describe("voltages", () => {
       expect(onV, name).toBeCloseTo(battery.reconnectV, 1);
       expect(offV, name).toBeLessThan(onV!);
     }
+  });
+  it("at which loads go and come back are those of the charges that the weather years switch at", () => {
+    let withRelay = 0;
+    for (const [name, { brief, battery, climate, sun, parts }] of powered) {
+      const { chemistry, bankNominalV: nominalV, permittedDodFrac } = battery!;
+      const cells = { chemistry: CELL_CHEMISTRY[chemistry], nominalV };
+      const tiers = tiersOf(brief, { climate: climate!, sun: sun!, permittedDodFrac, demandRatio: 1 });
+      const asPrinted = ({ shedBelowSocFrac, returnAboveSocFrac }: (typeof tiers)[number]) => [
+        restVFromSoc({ ...cells, socFrac: shedBelowSocFrac }),
+        chargingVFromSoc({ ...cells, socFrac: returnAboveSocFrac, chargeCRate: 1 / 20 }),
+      ];
+      // the sheet tells the picture first, the weather years shed it last
+      const expected = tiers.toReversed().flatMap(asPrinted);
+      const { does, why } = stepOf(designNamed(name), "settings", "disconnect");
+      const printed = figures(does, "V");
+      expect(printed.length, name).toBe(expected.length);
+      printed.forEach((printedV, i) => {
+        expect(Math.abs(printedV - expected[i]!), name).toBeLessThan(0.051);
+      });
+      const main = tiers.at(-1)!;
+      const backPercent = Math.round(100 * main.returnAboveSocFrac);
+      expect(figures(`${does} ${why}`, "%"), name).toContain(backPercent);
+      const relay = parts.lines.find(({ id }) => id === "relay.voltage");
+      expect(relay !== undefined, name).toBe(tiers.length > 1);
+      expect(idsOf(designNamed(name), "installation").includes("relay"), name).toBe(tiers.length > 1);
+      if (relay === undefined) continue;
+      withRelay += 1;
+      const [offV, onV] = figures(relay.specification[0]!, "V");
+      expect([offV, onV], name).toEqual(printed.slice(2));
+      expect(relay.specification[0], name).toContain(tiers[0]!.devices.split(",")[0]);
+      // all of the rest goes together: no order is told among them
+      expect(does, name).not.toMatch(/in this order/);
+    }
+    expect(withRelay).toBeGreaterThan(1);
   });
   it("of a string of panels lie round its own, and below what the controller bears", () => {
     let strings = 0;
