@@ -19,7 +19,7 @@ const rows = 8;
 export const chargeColumnsAtMost = 39;
 export const percent = (frac: number): string => `${(100 * frac).toFixed(0)} %`;
 
-/** The bank is not always as cold as the coldest month's mean: so near is at it. */
+/** The loads go off within an hour, and what little draws on goes on: so near is at it. */
 const OFF_NEARNESS_FRAC = 0.02;
 
 /** The lowest charge of each day through the darkest spell of all years. */
@@ -28,16 +28,19 @@ function chargeChart({ yearly, years }: Reliability): Chart {
   const days = darkSpell.lowestSocFracByDay;
   const lowest = Math.min(...days);
   const day = days.indexOf(lowest) + 1;
-  const isOff = lowest <= darkSpell.offBelowSocFrac + OFF_NEARNESS_FRAC;
   return {
     title: "Charge through the darkest spell",
-    words: `In the darkest spell of ${years} years, from ${MONTH_NAMES[darkSpell.month]!}, the charge falls from ${percent(days[0]!)} to ${percent(lowest)} on day ${day}${
-      isOff
-        ? `, where the loads go off (at about ${percent(darkSpell.offBelowSocFrac)})`
-        : `; the loads would go off at about ${percent(darkSpell.offBelowSocFrac)}`
-    }.`,
+    words: `In the darkest spell of ${years} years, from ${MONTH_NAMES[darkSpell.month]!}, the charge falls from ${percent(days[0]!)} to ${percent(lowest)} on day ${day}${fateWords(darkSpell, lowest)}.`,
     lines: chargeLines(darkSpell),
   };
+}
+
+function fateWords({ isOff, offBelowSocFrac }: DarkSpell, lowestSocFrac: number): string {
+  const mark = percent(offBelowSocFrac);
+  if (!isOff) return `; the loads would go off at about ${mark}`;
+  return lowestSocFrac <= offBelowSocFrac + OFF_NEARNESS_FRAC
+    ? `, where the loads are off: they go off at about ${mark}`
+    : ", where the loads are off since a colder hour";
 }
 
 function chargeLines({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell): readonly string[] {

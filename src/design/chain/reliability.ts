@@ -370,7 +370,8 @@ function yearlyOf(
       month: monthOfDay(startDayOfYear),
       lowestSocFracByDay: Array.from(darkestSpell.dailyLowestSocFrac.slice(from, from + SPELL_DAYS)),
       // cold takes capacity away at the bottom: the loads go off while more is still stored
-      offBelowSocFrac: 1 - battery.permittedDodFrac * battery.capacityAtTemperatureFrac,
+      offBelowSocFrac: 1 - battery.permittedDodFrac * darkestSpell.capacityFracAtLowest,
+      isOff: darkestSpell.tiersOnAtLowest === 0,
     },
     wastedFrac: energy.pvAvailableWh > 0 ? energy.pvWastedWh / energy.pvAvailableWh : 0,
     fullCyclesPerYear: asAnswered.equivalentFullCyclesPerYear,

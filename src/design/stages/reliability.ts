@@ -26,8 +26,10 @@ export interface DarkSpell {
   readonly month: number;
   /** Lowest state of charge of each of its days, of the capacity that the bank then has. */
   readonly lowestSocFracByDay: readonly number[];
-  /** About at this the loads go off, in the cold of the coldest month. */
+  /** At this the most important loads go off, in the cold of the spell's lowest hour. */
   readonly offBelowSocFrac: number;
+  /** They are off then. */
+  readonly isOff: boolean;
 }
 
 /** What the chosen pair does in the one year of the builder's own file. */

@@ -60,6 +60,10 @@ export interface DarkestSpell {
   /** 0 = January. */
   readonly month: number;
   readonly lowestSocFrac: number;
+  /** Of all that is stored when full, what could be drawn in that hour: cold takes the rest. */
+  readonly capacityFracAtLowest: number;
+  /** Of the tiers, most important first, so many have power then. */
+  readonly tiersOnAtLowest: number;
   /** Day of the span at which the two traces start, and the day of the lowest charge within them. */
   readonly startDay: number;
   readonly lowestAtDay: number;
@@ -241,7 +245,12 @@ function medianCharge(hoursByCharge: Float64Array, month: number): number {
   return step / steps;
 }
 
-function darkestSpell({ dailyLowFrac, dailyMeanFrac }: Tally): DarkestSpell {
+function darkestSpell({
+  dailyLowFrac,
+  dailyMeanFrac,
+  dailyLowCapacityFrac,
+  dailyLowOnCount,
+}: Tally): DarkestSpell {
   let lowest = 0;
   for (let day = 1; day < dailyLowFrac.length; day++) {
     if (dailyLowFrac[day]! < dailyLowFrac[lowest]!) lowest = day;
@@ -251,6 +260,9 @@ function darkestSpell({ dailyLowFrac, dailyMeanFrac }: Tally): DarkestSpell {
     year: Math.floor(lowest / 365),
     month: monthOfDay(lowest % 365),
     lowestSocFrac: dailyLowFrac[lowest]!,
+    capacityFracAtLowest: dailyLowCapacityFrac[lowest]!,
+    // the controller, first of all, is no tier of the builder's
+    tiersOnAtLowest: Math.max(0, dailyLowOnCount[lowest]! - 1),
     startDay,
     lowestAtDay: lowest - startDay,
     dailyLowestSocFrac: dailyLowFrac.slice(startDay, startDay + SPELL_DAYS),

@@ -52,6 +52,10 @@ export interface Tally {
   readonly dailyLowFrac: Float64Array;
   readonly dailyHighFrac: Float64Array;
   readonly dailyMeanFrac: Float64Array;
+  /** Share of the store that could be drawn in the hour of each day's lowest charge. */
+  readonly dailyLowCapacityFrac: Float64Array;
+  /** Tiers connected when that hour ends, the controller included. */
+  readonly dailyLowOnCount: Uint8Array;
   /** Hours at each step of charge, by month of the year. */
   readonly hoursByCharge: Float64Array;
   readonly totals: Float64Array;
@@ -68,6 +72,8 @@ export function emptyTally(tierCount: number, years: number): Tally {
     dailyLowFrac: new Float64Array(years * 365),
     dailyHighFrac: new Float64Array(years * 365),
     dailyMeanFrac: new Float64Array(years * 365),
+    dailyLowCapacityFrac: new Float64Array(years * 365),
+    dailyLowOnCount: new Uint8Array(years * 365),
     hoursByCharge: new Float64Array(12 * (CHARGE_STEPS + 1)),
     totals: new Float64Array(TOTALS),
   };

@@ -101,6 +101,8 @@ export function runYear(
     const slot = year * 12 + month;
     const scale = month * (chargeSteps + 1);
     let low = 1;
+    let lowRow = rowCount - 1;
+    let lowOn = on;
     let high = 0;
     let sum = 0;
     // an inner loop over the parts of an hour, of which there is mostly one, would cost a tenth of all
@@ -200,7 +202,11 @@ export function runYear(
       step = 0;
       const chargeFrac = 1 - missing * perStore;
       sum += chargeFrac;
-      if (chargeFrac < low) low = chargeFrac;
+      if (chargeFrac <= low) {
+        low = chargeFrac;
+        lowRow = row;
+        lowOn = on;
+      }
       if (chargeFrac > high) high = chargeFrac;
       hoursByCharge[scale + ((chargeFrac * chargeSteps + 0.5) | 0)]! += 1;
       if (chargeFrac < frozenBelowFracByRow[row]!) frozen += 1;
@@ -208,6 +214,8 @@ export function runYear(
       hour += 1;
     }
     tally.dailyLowFrac[year * 365 + day] = low;
+    tally.dailyLowCapacityFrac[year * 365 + day] = capacityFracByRow[lowRow]!;
+    tally.dailyLowOnCount[year * 365 + day] = lowOn;
     tally.dailyHighFrac[year * 365 + day] = high;
     tally.dailyMeanFrac[year * 365 + day] = sum / 24;
   }

@@ -328,6 +328,36 @@ describe("a typical post", () => {
     expect(lowestSocFracByMonth[darkestSpell.month]).toBe(darkestSpell.lowestSocFrac);
     expect(Math.floor((darkestSpell.startDay + darkestSpell.lowestAtDay) / 365)).toBe(darkestSpell.year);
   });
+  it("knows how much of it cold kept back in its lowest hour, and who had power then", () => {
+    // no sun from October 10 on for 40 days: 100 Ah at 12 V would last 5 days; the deep frost came and went in January
+    const dullFor = (days: number) =>
+      square.map((ratio, hour) => (hour >= 282 * 24 && hour < (282 + days) * 24 ? 0 : ratio));
+    const frost = (from: number, to: number) =>
+      at(25).map((mildC, hour) => (hour >= from * 24 && hour < to * 24 ? -20 : mildC));
+    const spellOf = (tempC: Float64Array, dull = { days: 40, pictureOffFrac: 0.2 }) => {
+      const plant = lossless({
+        sun: dullFor(dull.days),
+        ratedW: 100,
+        loads: [
+          tier({ watts: 5, name: "picture", shedBelowSocFrac: dull.pictureOffFrac }),
+          tier({ watts: 5, name: "extras", priority: 2, shedBelowSocFrac: 0.3 }),
+        ],
+      });
+      return simulateBalance({ ...plant, bank: { ...plant.bank, tempC } }).darkestSpell;
+    };
+    const mild = spellOf(frost(0, 31));
+    expect(mild).toMatchObject({ month: 9, capacityFracAtLowest: 1, tiersOnAtLowest: 0 });
+    near(mild.lowestSocFrac, 0.2, { within: 1e-9 });
+    // the same with the frost in October: the loads go off at what the cold leaves, 0.8 of it taken out
+    const cold = spellOf(frost(270, 330));
+    expect(cold).toMatchObject({ month: 9, tiersOnAtLowest: 0 });
+    expect(cold.capacityFracAtLowest).toBeLessThan(0.9);
+    near(cold.lowestSocFrac, 1 - 0.8 * cold.capacityFracAtLowest, { within: 1e-9 });
+    // 4 days without sun are 108 h: 84 x 10 W leave 0.3 and the extras off, 24 x 5 W leave 0.2 and the picture on
+    const short = spellOf(frost(0, 31), { days: 4, pictureOffFrac: 0.1 });
+    expect(short.tiersOnAtLowest).toBe(1);
+    near(short.lowestSocFrac, 0.2, { within: 1e-9 });
+  });
   it("cycles once a day, and its cycles carry about the energy that is drawn", () => {
     let cycles = 0;
     let depth = 0;
