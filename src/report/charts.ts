@@ -53,7 +53,7 @@ function chargeLines({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell): readon
   });
 }
 
-/** Each column filled up to its charge; a dashed line where the loads are off. */
+/** Each column filled up to its charge; the row in which the loads go off is named and of another sign. */
 export function chargeColumns(drawing: {
   /** chargeColumnsAtMost of them, or fewer. */
   readonly socFracs: readonly number[];
@@ -62,13 +62,16 @@ export function chargeColumns(drawing: {
   readonly foot: string;
 }): readonly string[] {
   const { socFracs, offBelowSocFrac, isMarked, foot } = drawing;
-  const offRow = Math.min(rows - 1, Math.floor(offBelowSocFrac * rows));
+  const offRow = Math.max(0, Math.min(rows - 1, Math.floor(offBelowSocFrac * rows)));
   const drawn = Array.from({ length: rows }, (_, fromTop) => {
     const row = rows - 1 - fromTop;
-    const label = row === rows - 1 ? "100 %" : row === rows / 2 - 1 ? " 50 %" : "     ";
+    const isOff = row === offRow;
+    const label = isOff ? "  off" : row === rows - 1 ? "100 %" : row === rows / 2 - 1 ? " 50 %" : "     ";
     const cells = socFracs.map((frac) => {
       const filled = frac * rows - row;
-      return filled >= 0.75 ? "█" : filled >= 0.25 ? "▄" : row === offRow ? "╌" : " ";
+      // the line goes through the columns too, or it would be seen only where it has come true
+      if (filled >= 0.75) return isOff ? "▒" : "█";
+      return filled >= 0.25 ? "▄" : isOff ? "╌" : " ";
     });
     return `${label} │${cells.join("")}`.trimEnd();
   });
@@ -98,15 +101,17 @@ function chargeSvg({ lowestSocFracByDay, offBelowSocFrac }: DarkSpell, title: st
     (frac, day) =>
       `<rect x="${leftPx + dayPx * day + 1}" y="${y(frac)}" width="${dayPx - 2}" height="${(heightPx * frac).toFixed(1)}" fill="#4a6b57"/>`,
   );
-  const line = (frac: number, dash: string): string =>
-    `<line x1="${leftPx}" y1="${y(frac)}" x2="${right}" y2="${y(frac)}" stroke="#333"${dash}/>`;
+  const line = (frac: number, pen: string): string =>
+    `<line x1="${leftPx}" y1="${y(frac)}" x2="${right}" y2="${y(frac)}" ${pen}/>`;
   const label = (frac: number): string =>
     `<text x="${leftPx - 6}" y="${Number(y(frac)) + 4}" text-anchor="end" font-size="11">${percent(frac)}</text>`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${right + 10} ${heightPx + 30}" width="${right + 10}" role="img" aria-label="${title}">`,
     ...bars,
-    line(0, ""),
-    line(offBelowSocFrac, ' stroke-dasharray="4 3"'),
+    line(0, 'stroke="#333"'),
+    // a pale edge, so that the line is seen on the bars as well
+    line(offBelowSocFrac, 'stroke="#fff" stroke-width="4"'),
+    line(offBelowSocFrac, 'stroke="#a00" stroke-width="2" stroke-dasharray="4 3"'),
     label(0),
     label(1),
     label(offBelowSocFrac),
