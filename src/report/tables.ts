@@ -71,7 +71,7 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
   ];
   const shed =
     yearly.tiers.length > 1
-      ? ` Dark by group: ${yearly.tiers.map(({ devices, darkHours }) => `${devices} ${Math.round(darkHours)} hours`).join("; ")}.`
+      ? ` Dark by group: ${yearly.tiers.map(({ devices, darkHours, lossOfLoadFrac }) => `${devices} ${Math.round(darkHours)} hours (${rough(100 * lossOfLoadFrac)} % of the energy they ask for)`).join("; ")}.`
       : "";
   const duller =
     reliability.carefulSunRatio > 0.995
@@ -80,7 +80,7 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
   const refill =
     yearly.refillDays === null
       ? ""
-      : ` After a dark spell it takes about ${rough(yearly.refillDays)} days to fill again.`;
+      : ` Once the first loads are back on after a dark spell, it takes about ${rough(yearly.refillDays)} days until the battery is nearly full again.`;
   return [
     { kind: "heading", level: 2, text: "Panels against battery" },
     {

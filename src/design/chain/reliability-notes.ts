@@ -113,7 +113,7 @@ export const reliabilityNotes = {
     source: "arithmetic",
   },
   yearly: {
-    what: "what the chosen pair does over the years: dark hours (mean, worst year in ten, by month, with a duller sun, in the hours of the builder's own file run twice), charge by month, energy wasted, cycles, years of life, days to refill, frost",
+    what: "what the chosen pair does over the years: dark hours (mean, worst year in ten, by month, with a duller sun, in the hours of the builder's own file run twice), loss of load of each group of loads and of all, charge by month, energy wasted, cycles, years of life, days from the first loads back on until 95 % full, frost",
     formula:
       "demand as answered, bank at the end of its life; life: cycles by depth against a curve, or the calendar halved for each 10 K above 25 °C, whichever ends first; frost: hours below the acid's freezing point at its charge",
     inputs: [...WEATHER, ...POST, "climate.ghiUncertaintyFrac", "brief.place.ownSun", "reliability.chosen"],

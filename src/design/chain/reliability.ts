@@ -359,9 +359,10 @@ function yearlyOf(
     dullSunDarkHours: darkHoursOf(dull),
     lossOfLoadFrac: wantedWh > 0 ? unmetWh / wantedWh : 0,
     tiers: asAnswered.tiers
-      .map(({ name, darkHoursPerYear }) => ({
+      .map(({ name, darkHoursPerYear, lossOfLoadEnergyFrac }) => ({
         devices: runs.devicesByTier.get(name) ?? name,
         darkHours: darkHoursPerYear,
+        lossOfLoadFrac: lossOfLoadEnergyFrac,
       }))
       .toReversed(),
     lowestSocFracByMonth: asAnswered.lowestSocFracByMonth,

@@ -45,7 +45,7 @@ function refilledSlowly({ yearly, chosen, years }: Reliability): Finding | null 
   return {
     id: "battery.recovery",
     severity: days <= LONG_DAYS ? "note" : "caution",
-    says: `After a dark spell the bank takes about ${fixed(days, 0)} days to fill again (mean of ${years} weather years); ${GOOD_DAYS} or fewer keep it healthy.`,
+    says: `After a dark spell it takes about ${fixed(days, 0)} days from the first loads back on until the bank is nearly full again (mean of ${years} weather years); ${GOOD_DAYS} or fewer keep it healthy.`,
     change: `More panels than ${fixed(chosen.installedW, 0)} W would fill it sooner: raise the margin, or let the post sleep in the dull months.`,
     numbers: { refillDays: days, installedW: chosen.installedW },
     topics: ["power.margin", "autonomy.consequence", "hours.when"],

@@ -40,6 +40,14 @@ export interface OwnYearOutcome {
   readonly lowestSocFrac: number;
 }
 
+/** How the loads fare that are shed together. */
+export interface TierYearly {
+  readonly devices: string;
+  readonly darkHours: number;
+  /** Loss-of-load probability: share of the energy it asks for that is not given. */
+  readonly lossOfLoadFrac: number;
+}
+
 /** What the chosen pair does, in full. */
 export interface Yearly {
   /** Mean hours a year in which the picture is dark: demand as answered, sun as the source says, bank at the end of its life. */
@@ -56,7 +64,7 @@ export interface Yearly {
   /** Share of the asked energy that is not given, of everything together. */
   readonly lossOfLoadFrac: number;
   /** Each tier of loads, those shed first first. */
-  readonly tiers: readonly { readonly devices: string; readonly darkHours: number }[];
+  readonly tiers: readonly TierYearly[];
   readonly lowestSocFracByMonth: ByMonth;
   readonly medianSocFracByMonth: ByMonth;
   readonly darkSpell: DarkSpell;
@@ -66,7 +74,7 @@ export interface Yearly {
   readonly fullCyclesPerYear: number;
   readonly batteryYears: number;
   readonly batteryYearsReason: string;
-  /** Days from loads off to full again, mean of the spells; null where they never go off. */
+  /** Days from the first loads back on until nearly full (0.95), mean of the spells; null where there was no such spell. */
   readonly refillDays: number | null;
   /** Hours a year in which the acid could freeze; 0 for lithium. */
   readonly frostHours: number;
