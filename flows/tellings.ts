@@ -3,7 +3,7 @@
  */
 import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
 import type { Design, StageName } from "../src/design/design.ts";
-import type { Meaning } from "../src/design/index.ts";
+import { limitText, type Meaning } from "../src/design/index.ts";
 import type { Telling } from "../src/interview/define.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
@@ -110,12 +110,9 @@ export const tellings: readonly Telling<Design>[] = [
       design.reliability === null ? null : Math.round(design.reliability.yearly.carefulDarkHours),
     step: 5,
     say: (design) => {
-      const { yearly, years, askedDarkHours, carefulMeans } = there(design.reliability);
-      const isSaid = design.brief.autonomy.consequence.isAnswered;
-      const asked =
-        askedDarkHours === null
-          ? ""
-          : ` ${isSaid ? "You asked for" : "Until you say, it may be"} at most ${n(askedDarkHours)}.`;
+      const { yearly, years, carefulMeans } = there(design.reliability);
+      const limit = limitText(design.brief.autonomy);
+      const asked = limit === "" ? "" : ` The second figure counts: ${limit}.`;
       const own =
         yearly.ownYear === null
           ? ""

@@ -8,6 +8,7 @@ import { findingsOf } from "./findings/index.ts";
 export type * from "./brief.ts";
 export { topicIds } from "./brief.ts";
 export { assumedFactWords } from "./chain/assumed.ts";
+export { limitText } from "./chain/limit.ts";
 export { type Meaning, meaningsOf } from "./chain/meanings.ts";
 export type * from "./design.ts";
 export { stageNames } from "./design.ts";

@@ -1,6 +1,6 @@
 /** The post in figures: what a person would say of it in a minute. */
 import { formatNumber, MONTH_NAMES } from "../core/units/index.ts";
-import type { Design, Reliability, Sun } from "../design/index.ts";
+import { type Brief, type Design, limitText, type Reliability, type Sun } from "../design/index.ts";
 import type { Block } from "./document.ts";
 import { sentence } from "./words.ts";
 
@@ -23,7 +23,7 @@ export function figureBlock(design: Design): Block {
   };
 }
 
-function energyRows({ sun, loads, battery, array, reliability }: Design): readonly Row[] {
+function energyRows({ brief, sun, loads, battery, array, reliability }: Design): readonly Row[] {
   const rows: Row[] = [
     [
       "Energy",
@@ -68,7 +68,7 @@ function energyRows({ sun, loads, battery, array, reliability }: Design): readon
     );
   if (reliability !== null)
     rows.push(
-      ["Dark hours", darkHoursText(reliability)],
+      ["Dark hours", darkHoursText(reliability, brief)],
       [
         "Size built",
         `${reliability.chosenMethod === "handbook" ? "The handbook's" : "The weather years'"}: the first part says why.`,
@@ -88,9 +88,10 @@ function secondTilt(sun: Sun): string {
   return `A second tilt of ${whole(sun.summerTiltDeg)}° from ${MONTH_NAMES[sun.summerMonths[0]!]!} to ${MONTH_NAMES[sun.summerMonths.at(-1)!]!} brings ${rough(100 * Math.max(0, sun.twoTiltsWorstGainFrac))} % in the worst month and ${rough(100 * Math.max(0, sun.twoTiltsYearGainFrac))} % over the year.`;
 }
 
-function darkHoursText({ yearly, askedDarkHours, years, carefulMeans }: Reliability): string {
-  const asked = askedDarkHours === null ? "" : ` Asked for: at most ${whole(askedDarkHours)}.`;
-  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.worstTenthDarkHours)} in the worst year of ten; ${whole(yearly.carefulDarkHours)} with ${carefulMeans}, ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${asked}${ownYearText(yearly.ownYear)}`;
+function darkHoursText({ yearly, years, carefulMeans }: Reliability, brief: Brief): string {
+  const limit = limitText(brief.autonomy);
+  const asked = limit === "" ? "" : ` The second of these must keep to what was asked: ${limit}.`;
+  return `Over ${years} weather years about ${whole(yearly.darkHours)} hours a year, ${whole(yearly.carefulDarkHours)} with ${carefulMeans}.${asked} In the worst year of ten ${whole(yearly.worstTenthDarkHours)}; ${whole(yearly.dullSunDarkHours)} if the sun is as much duller as it may be.${ownYearText(yearly.ownYear)}`;
 }
 
 function ownYearText(own: Reliability["yearly"]["ownYear"]): string {
