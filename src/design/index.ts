@@ -13,6 +13,16 @@ export { type Meaning, meaningsOf } from "./chain/meanings.ts";
 export type * from "./design.ts";
 export { stageNames } from "./design.ts";
 export { type Finding, type Severity, severityWord } from "./finding.ts";
+export {
+  GOVERNING_WORDS,
+  governingAh,
+  type HandbookSums,
+  handbookSums,
+  handFigure,
+  type MonthSum,
+  type SumLine,
+  withUnit,
+} from "./handbook/index.ts";
 export { type Caution, type Hazard, type List, type ListId, listsOf, type Step } from "./lists/index.ts";
 export {
   type ChargeNow,

@@ -1,6 +1,7 @@
 import { type Design, type List, type ListId, listsOf } from "../design/index.ts";
 import type { Block, Document } from "./document.ts";
 import { figureBlock } from "./facts.ts";
+import { handbookBlocks } from "./handbook-blocks.ts";
 import { linkBlocks } from "./link-blocks.ts";
 import { postLines, postSvg } from "./post-drawing.ts";
 import { monthBlocks, noteBlocks, partsBlocks, reliabilityBlocks, wiringBlocks } from "./tables.ts";
@@ -96,6 +97,7 @@ export function designDocument(
     ...list("settings"),
     ...list("commissioning"),
     ...list("upkeep"),
+    ...handbookBlocks(design),
     heading(2, "What was answered"),
     {
       kind: "table",

@@ -71,8 +71,8 @@ export const arrayNotes = {
   },
   controllerEfficiencyFrac: {
     what: "share that passes the controller",
-    formula: `${MPPT_EFFICIENCY_FRAC} for a tracking one; a direct one holds the panel at battery voltage: ${CHARGING_V_PER_12_V} V / ${SOLD_PANELS[0]!.maxPowerV} V`,
-    inputs: ["array.controller"],
+    formula: `${MPPT_EFFICIENCY_FRAC} for a tracking one; a direct one holds the panel at battery voltage: ${CHARGING_V_PER_12_V} V / ${SOLD_PANELS[0]!.maxPowerV} V, or over the owned panel's`,
+    inputs: ["array.controller", "brief.parts.panel"],
     source: "common practice, no source",
   },
   batteryEfficiencyFrac: {

@@ -75,9 +75,7 @@ export function arrayStage(
     soilingFrac: brief.place.soilingFrac.value,
     heatLossFracByMonth: need.heatLossFracByMonth,
     controllerEfficiencyFrac:
-      controller === "mppt"
-        ? MPPT_EFFICIENCY_FRAC
-        : Math.min(1, CHARGING_V_PER_12_V / SOLD_PANELS[0]!.maxPowerV),
+      controller === "mppt" ? MPPT_EFFICIENCY_FRAC : Math.min(1, heldByBatteryFrac(brief)),
     batteryEfficiencyFrac: BATTERY_EFFICIENCY_FRAC[battery.chemistry],
     requiredW,
     requiredWByMonth: need.requiredWByMonth.map((w) => w ?? 0),
@@ -108,6 +106,13 @@ export function arrayStage(
       arrayToLoadRatio: clamp(supplyRatioByMonth[design] ?? 0, 0, 20),
     }),
   };
+}
+
+/** What a direct controller makes of the panel's voltage: it holds it at the battery's. */
+export function heldByBatteryFrac(brief: Brief): number {
+  const owned = brief.parts.panel?.value;
+  const panelV = owned ? MAX_POWER_OVER_OPEN_V * owned.openCircuitV : SOLD_PANELS[0]!.maxPowerV;
+  return CHARGING_V_PER_12_V / panelV;
 }
 
 export interface Strings {
