@@ -108,6 +108,7 @@ export const interview: Interview<Design> = {
   findingsOf: (design) => design.findings,
   optionNotes: (id, design) => optionNotes(id, () => meaningsOf(design(), world)),
   charts: chartsOf,
+  details: () => [],
   outlook: (asked, design) => lookAhead(design, asked, postClock(design, new Date().toISOString())).said,
 };
 

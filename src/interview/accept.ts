@@ -2,11 +2,11 @@
 
 import { refusalSentence } from "./answer.ts";
 import { consequences } from "./consequence.ts";
-import type { Answer, Answers, Said, Walked } from "./conversation.ts";
+import type { Answer, Said, Walked } from "./conversation.ts";
 import { moved, moveTo } from "./course.ts";
 import { answerText, heardBeside, keptText, valueText } from "./shown.ts";
 import { cursorNow, designNow, walkNow } from "./state.ts";
-import { type Now, refuse, type Step, save, say } from "./turn.ts";
+import { type Now, once, refuse, type Step, save, say, type Then } from "./turn.ts";
 import { valueFor } from "./units.ts";
 import { fits, isSame } from "./value.ts";
 import { labelOf, topicsOpen } from "./walk.ts";
@@ -28,31 +28,32 @@ export function taken<D>(now: Now<D>, cursor: Walked, answer: Answer, adds: stri
   ];
   if (adds !== null) said.push({ kind: "meaning", text: adds });
   if (cursor.answer !== null && isSame(cursor.answer, answer)) {
-    const [after, effects] = moved(now, state, now.walked, cursor);
+    const [after, effects] = moved(now, { state, walked: now.walked, design: now.design }, cursor);
     return [after, [...said.map(say), ...effects, save]];
   }
   const answers = { ...state.answers, [cursor.id]: answer };
   const past = [...state.past, state.answers].slice(-undosAtMost);
   const walked = walkNow(interview, { ...state, answers });
-  said.push(
-    ...difference(now, answers, walked, { isRevised: cursor.answer !== null, shows: question.shows }),
-  );
-  const [after, effects] = moved(now, { ...state, answers, past }, walked, cursor);
+  const then: Then<D> = {
+    state: { ...state, answers, past },
+    walked,
+    design: once(() => designNow(interview, { ...state, answers })),
+  };
+  said.push(...difference(now, then, { isRevised: cursor.answer !== null, shows: question.shows }));
+  const [after, effects] = moved(now, then, cursor);
   return [after, [...said.map(say), ...effects, save]];
 }
 
 /** What the design gains or loses where these answers take the place of those at hand. */
 function difference<D>(
   now: Now<D>,
-  answers: Answers,
-  walked: readonly Walked[],
+  then: Pick<Then<D>, "walked" | "design">,
   about: { readonly isRevised: boolean; readonly shows?: string | undefined },
 ): readonly Said[] {
-  const { interview, state } = now;
   return consequences(
-    interview,
-    { design: designNow(interview, state), walked: now.walked },
-    { design: designNow(interview, { ...state, answers }), walked },
+    now.interview,
+    { design: now.design(), walked: now.walked },
+    { design: then.design(), walked: then.walked },
     about,
   );
 }
@@ -62,7 +63,7 @@ export function kept<D>(now: Now<D>, cursor: Walked, answer: Answer): Step {
   const { question } = cursor;
   const typed = keptText(cursor)!;
   const heard = heardBeside(question, { ...answer, typed });
-  const [state, effects] = moved(now, now.state, now.walked, cursor);
+  const [state, effects] = moved(now, now, cursor);
   return [state, [say({ kind: "answered", ask: question.ask, typed, heard }), ...effects]];
 }
 
@@ -105,7 +106,11 @@ export function undone<D>(now: Now<D>): Step {
   const [after, opening] = moveTo(now, { ...state, answers, past, closed }, cursor, state.returnTo);
   const said: Said[] = [
     { kind: "meaning", text: undoneText(target) },
-    ...difference(now, answers, walked, { isRevised: true }),
+    ...difference(
+      now,
+      { walked, design: () => designNow(interview, { ...state, answers }) },
+      { isRevised: true },
+    ),
   ];
   return [after, [...said.map(say), ...opening, save]];
 }

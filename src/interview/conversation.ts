@@ -119,8 +119,10 @@ export interface Interview<D> {
   readonly findingsOf: (design: D) => readonly Finding[];
   /** What the options of a choice mean for this design, by option id: "about 200 W and 100 Ah". Nothing for most questions. */
   readonly optionNotes: (questionId: string, design: () => D) => Readonly<Record<string, string>>;
-  /** What is drawn when a topic closes, beside its summary. */
-  readonly charts: (topicId: string, design: D) => readonly Chart[];
+  /** What is drawn when a topic closes, beside its summary, and behind "more"; null: at the end of all questions. */
+  readonly charts: (topicId: string | null, design: D) => readonly Chart[];
+  /** What "more" tells at a question of a topic beside the design so far; null: at the end of all questions. */
+  readonly details: (topicId: string | null, design: D) => readonly Detail[];
   /** What the coming days do to the post, from the clock's hour on: in sentences, and drawn where it could be worked. */
   readonly outlook: (asked: OutlookAsked, design: D) => OutlookSaid;
 }
@@ -139,6 +141,12 @@ export interface OutlookSaid {
   readonly chart: Chart | null;
 }
 
+/** Figures that are told when somebody asks for more. */
+export interface Detail {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
 /** A drawing in characters, with the same in words for whoever does not see it. */
 export interface Chart {
   readonly title: string;
@@ -146,6 +154,8 @@ export interface Chart {
   readonly words: string;
   /** Set as they are, none wider than chartColumns. */
   readonly lines: readonly string[];
+  /** What it is drawn of, in short: drawn anew as soon as an answer moves that. Left out: only with its topic. */
+  readonly of?: string;
 }
 
 /** So wide may a chart be: it still stands beside the margin of a screen of 60 columns. */
@@ -174,6 +184,8 @@ export interface State {
   /** Topics whose opening has been said and whose closing summary has been shown. */
   readonly opened: readonly string[];
   readonly closed: readonly string[];
+  /** By title, each chart as it was drawn last: it is not drawn twice for the same numbers. */
+  readonly drawn: Readonly<Record<string, string>>;
   /** Earlier sets of answers, newest last, for "undo"; bounded. */
   readonly past: readonly Answers[];
 }

@@ -1,9 +1,10 @@
 /** Where the conversation goes: starting, moving the cursor, opening and closing topics. */
 
+import { chartsAfter, inkOf } from "./charted.ts";
 import type { Interview, Said, State, Walked } from "./conversation.ts";
 import { topicSummary } from "./shown.ts";
-import { designNow, stopsNow } from "./state.ts";
-import { asking, type Now, refuse, type Step, say, theEnd } from "./turn.ts";
+import { stopsNow } from "./state.ts";
+import { asking, type Now, refuse, type Step, say, type Then, theEnd } from "./turn.ts";
 import { firstUnanswered, labelOf, nextQuestion, previousQuestion, topicsOpen } from "./walk.ts";
 
 /** Taking the conversation up, for the first time or again: where things stand, and the opening of the topic at hand. */
@@ -68,21 +69,22 @@ export function moveTo<D>(now: Now<D>, state: State, target: Walked | null, retu
   );
 }
 
-/** On from a question just answered or kept: topics that are now complete are closed, the next one is opened. */
-export function moved<D>(now: Now<D>, state: State, walked: readonly Walked[], from: Walked): Step {
+/**
+ * On from a question just answered or kept: topics that are now complete are closed, what the answer moved is drawn, the next
+ * topic is opened.
+ */
+export function moved<D>(now: Now<D>, then: Then<D>, from: Walked): Step {
+  const { state, walked } = then;
   const { target, returnTo } = nextStop(state.returnTo, walked, from);
   const open = topicsOpen(walked);
   const complete = [...new Set(walked.map((each) => each.topic.id))].filter((id) => !open.includes(id));
   const closing = complete.filter((id) => !state.closed.includes(id));
   const closed = [...state.closed, ...closing];
-  const [after, opening] = moveTo(now, { ...state, closed }, target, returnTo);
-  const summaries = closing.flatMap((id) => [
-    say(topicSummary(walked, id)),
-    ...now.interview
-      .charts(id, designNow(now.interview, after))
-      .map((chart) => say({ kind: "chart", chart })),
-  ]);
-  return [after, [...summaries, ...opening]];
+  const charts = chartsAfter(now, then, { from, closing });
+  const drawn = { ...state.drawn, ...Object.fromEntries(charts.map((chart) => [chart.title, inkOf(chart)])) };
+  const [after, opening] = moveTo(now, { ...state, closed, drawn }, target, returnTo);
+  const summaries = closing.map((id) => say(topicSummary(walked, id)));
+  return [after, [...summaries, ...charts.map((chart) => say({ kind: "chart", chart })), ...opening]];
 }
 
 /**

@@ -39,6 +39,7 @@ export function runScript<D>(
     findingsOf: () => [],
     optionNotes: () => ({}),
     charts: () => [],
+    details: () => [],
     outlook: () => ({ lines: [], chart: null }),
   };
   const asked: string[] = [];

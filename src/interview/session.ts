@@ -37,11 +37,10 @@ import { readCoordinates } from "../core/place/index.ts";
 import { kept, recorded, taken, undone, unsure } from "./accept.ts";
 import { type Readers, readAnswer, wayTo } from "./answer.ts";
 import { designLines } from "./consequence.ts";
-import type { Event, Interview, Line, Mode, State, Walked } from "./conversation.ts";
+import type { Effect, Event, Interview, Line, Mode, State, Walked } from "./conversation.ts";
 import { back, change, started } from "./course.ts";
 import { type Command, forcedText, isForLists, readChoice, readCommand, readOutlook } from "./read/index.ts";
 import { reviewRows } from "./shown.ts";
-import { designNow } from "./state.ts";
 import { targetOf } from "./target.ts";
 import { asking, type Now, nowOf, refuse, type Step, save, say } from "./turn.ts";
 import { isSame } from "./value.ts";
@@ -100,7 +99,7 @@ function isNamedOption<D>(text: string, { cursor, state }: Now<D>): boolean {
 }
 
 function commanded<D>(now: Now<D>, command: Command): Step {
-  const { interview, state, walked, cursor } = now;
+  const { state, walked, cursor } = now;
   const told = (title: string, lines: readonly string[]): Step => [
     state,
     [say({ kind: "aside", title, lines })],
@@ -113,7 +112,7 @@ function commanded<D>(now: Now<D>, command: Command): Step {
     case "help":
       return told("What you can type", helpLines(cursor?.question ?? null));
     case "more":
-      return told("The design so far", designLines(interview, designNow(interview, state)));
+      return [state, more(now)];
     case "review":
       return [state, [say({ kind: "review", rows: reviewRows(walked) })]];
     case "unsure":
@@ -133,13 +132,23 @@ function commanded<D>(now: Now<D>, command: Command): Step {
   }
 }
 
+/** The design so far, what its topic has to add, and its charts whether or not they have been seen. */
+function more<D>({ interview, cursor, design }: Now<D>): readonly Effect[] {
+  const topicId = cursor?.topic.id ?? null;
+  const soFar = { title: "The design so far", lines: designLines(interview, design()) };
+  return [
+    ...[soFar, ...interview.details(topicId, design())].map((told) => say({ kind: "aside", ...told })),
+    ...interview.charts(topicId, design()).map((chart) => say({ kind: "chart", chart })),
+  ];
+}
+
 function lookedAhead<D>(now: Now<D>, asks: string): Step {
   const { interview, state } = now;
   const aside = (lines: readonly string[]) => say({ kind: "aside", title: "Outlook", lines });
   if (asks === "") return [state, [aside(outlookLines)]];
   const heard = readOutlook(asks);
   if (heard.kind === "refused") return refuse(now, heard.says);
-  const { lines, chart } = interview.outlook(heard, designNow(interview, state));
+  const { lines, chart } = interview.outlook(heard, now.design());
   return [state, [aside(lines), ...(chart === null ? [] : [say({ kind: "chart", chart })])]];
 }
 

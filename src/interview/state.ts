@@ -22,6 +22,7 @@ export function begin(about: {
     mode: { kind: "asking" },
     opened: [],
     closed: [],
+    drawn: {},
     past: [],
   };
 }

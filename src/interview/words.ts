@@ -29,7 +29,7 @@ export function helpLines(question: Question | null): readonly string[] {
     "back: the question before this one; the answer there is kept until you type another",
     "undo: takes the last answer back",
     "review: all the answers, numbered; change 3 corrects the third",
-    "more: the design as it stands",
+    "more: the design as it stands, and what this topic has worked",
     "lists: what to buy, build and check, as far as it is known",
     "outlook 60 %, rain, rain, sunny: when the loads go off and come back in the days to come",
     "save: keeps everything and leaves; come back any day",

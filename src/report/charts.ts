@@ -1,4 +1,4 @@
-/** What is drawn when a topic closes: the charge of the battery through the darkest spell, the radio path. */
+/** What is drawn when a topic closes or an answer moves it: the charge of the battery through the darkest spell, the radio path. */
 import { MONTH_NAMES } from "../core/units/index.ts";
 import type { DarkSpell, Design, Reliability } from "../design/index.ts";
 import type { Chart } from "./chart.ts";
@@ -7,9 +7,13 @@ import { linkChart } from "./link-chart.ts";
 
 export type { Chart } from "./chart.ts";
 
+/** Topics whose answers size battery and panels; null stands for the end of all questions. */
+const SIZING_TOPICS: readonly (string | null)[] = ["autonomy", "power", null];
+
 /** @returns charts of 46 columns at most, none where there is nothing to draw */
-export function chartsOf(topicId: string, design: Design): readonly Chart[] {
-  if (topicId === "power" && design.reliability !== null) return [chargeChart(design.reliability)];
+export function chartsOf(topicId: string | null, design: Design): readonly Chart[] {
+  if (SIZING_TOPICS.includes(topicId))
+    return design.reliability === null ? [] : [chargeChart(design.reliability)];
   const path = topicId === "link" ? linkChart(design.link) : null;
   return path === null ? [] : [path];
 }
@@ -23,7 +27,7 @@ export const percent = (frac: number): string => `${(100 * frac).toFixed(0)} %`;
 const OFF_NEARNESS_FRAC = 0.02;
 
 /** The lowest charge of each day through the darkest spell of all years. */
-function chargeChart({ yearly, years }: Reliability): Chart {
+function chargeChart({ yearly, years, chosen }: Reliability): Chart {
   const { darkSpell } = yearly;
   const days = darkSpell.lowestSocFracByDay;
   const lowest = Math.min(...days);
@@ -32,6 +36,7 @@ function chargeChart({ yearly, years }: Reliability): Chart {
     title: "Charge through the darkest spell",
     words: `In the darkest spell of ${years} years, from ${MONTH_NAMES[darkSpell.month]!}, the charge falls from ${percent(days[0]!)} to ${percent(lowest)} on day ${day}${fateWords(darkSpell, lowest)}.`,
     lines: chargeLines(darkSpell),
+    of: `${chosen.installedW} W, ${chosen.blocks} x ${chosen.blockAh} Ah`,
   };
 }
 

@@ -47,6 +47,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
   findingsOf: () => [],
   optionNotes: () => ({}),
   charts: () => [],
+  details: () => [],
   outlook: () => ({ lines: [], chart: null }),
 });
 

@@ -42,6 +42,7 @@ export function tinyState(name = "hill-gate"): State {
     mode: { kind: "asking" },
     opened: [],
     closed: [],
+    drawn: {},
     past: [],
   };
 }

@@ -10,6 +10,7 @@ const interview: Interview<SmallDesign> = {
   optionNotes: (id, design) =>
     id === "view.night" || id.endsWith(".night") ? { none: `${Object.keys(design()).length} figures` } : {},
   charts: (topicId) => [{ title: `Chart of ${topicId}`, words: "It falls.", lines: ["#"] }],
+  details: () => [],
 };
 const after = (...lines: readonly string[]): State => talk(started(), ...lines).state;
 

@@ -79,6 +79,7 @@ const interview: Interview<null> = {
   findingsOf: () => [],
   optionNotes: () => ({}),
   charts: () => [],
+  details: () => [],
   outlook: () => ({ lines: [], chart: null }),
 };
 

@@ -58,6 +58,7 @@ const interview: Interview<null> = {
   findingsOf: () => [],
   optionNotes: () => ({}),
   charts: () => [],
+  details: () => [],
   outlook: () => ({ lines: [], chart: null }),
 };
 

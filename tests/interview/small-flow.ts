@@ -309,6 +309,7 @@ export const smallInterview: Interview<SmallDesign> = {
   findingsOf,
   optionNotes: () => ({}),
   charts: () => [],
+  details: () => [],
   outlook: () => ({ lines: [], chart: null }),
 };
 

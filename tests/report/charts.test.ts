@@ -5,18 +5,21 @@ import { saidRows } from "../../src/screen/page.ts";
 
 /** From 96 % down by 4 points a day to 20 % on the twentieth day, then up again. */
 const days = Array.from({ length: 39 }, (_, i) => (i < 20 ? 0.96 - 0.04 * i : 0.2 + 0.04 * (i - 19)));
+const chosen = { installedW: 350, blocks: 4, blockAh: 90 };
 const spell = { month: 11, lowestSocFracByDay: days, offBelowSocFrac: 0.2, isOff: true };
 const reliabilityOf = (about: Partial<typeof spell>) =>
-  ({ years: 30, yearly: { darkSpell: { ...spell, ...about } } }) as unknown as Reliability;
+  ({ years: 30, chosen, yearly: { darkSpell: { ...spell, ...about } } }) as unknown as Reliability;
 const reliability = reliabilityOf({});
 const chartOf = (about: Partial<typeof spell>) =>
   chartsOf("power", { reliability: reliabilityOf(about) } as Design)[0]!;
 
 describe("the charge through the darkest spell", () => {
   const [chart] = chartsOf("power", { reliability } as Design);
-  test("is drawn when the power topic closes, where it was simulated, and at no other", () => {
+  test("belongs to the topics that size battery and panels, and to the end, where it was simulated", () => {
     expect(chartsOf("power", { reliability: null } as Design)).toEqual([]);
-    expect(chartsOf("hours", { reliability } as Design)).toEqual([]);
+    expect(chartsOf("hours", { reliability, link: null } as Design)).toEqual([]);
+    for (const topicId of ["autonomy", "power", null])
+      expect(chartsOf(topicId, { reliability } as Design)).toEqual([chart]);
     expect(chart!.title).toBe("Charge through the darkest spell");
   });
   test("in words: from what, to what, on which day, and what then", () => {
