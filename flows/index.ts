@@ -12,6 +12,7 @@ import { powerTopic } from "./power.ts";
 import { viewTopic } from "./view.ts";
 
 export { briefFromAnswers } from "./brief-from-answers.ts";
+export { details } from "./details.ts";
 export { withoutRetired } from "./retired.ts";
 export { optionNotes, tellings } from "./tellings.ts";
 

@@ -120,8 +120,8 @@ export const tellings: readonly Telling<Design>[] = [
       return `Over ${years} weather years the picture is dark about ${n(yearly.darkHours)} hours a year, ${n(yearly.carefulDarkHours)} with ${carefulMeans}.${asked}${own}`;
     },
     short: (design) => {
-      const { yearly } = there(design.reliability);
-      return `${n(yearly.darkHours)} h a year, ${n(yearly.carefulDarkHours)} with the margin used up`;
+      const { yearly, carefulMeans } = there(design.reliability);
+      return `${n(yearly.darkHours)} h a year, ${n(yearly.carefulDarkHours)} with ${carefulMeans}`;
     },
   },
   {

@@ -5,7 +5,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { brotliDecompressSync } from "node:zlib";
-import { briefFromAnswers, optionNotes, tellings, topics } from "../../flows/index.ts";
+import { briefFromAnswers, details, optionNotes, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import { openPlaces, type PlaceIndex, timeZoneAt } from "../core/place/index.ts";
 import { type Design, designOf, meaningsOf, type Site, type World } from "../design/index.ts";
@@ -108,7 +108,7 @@ export const interview: Interview<Design> = {
   findingsOf: (design) => design.findings,
   optionNotes: (id, design) => optionNotes(id, () => meaningsOf(design(), world)),
   charts: chartsOf,
-  details: () => [],
+  details,
   outlook: (asked, design) => lookAhead(design, asked, postClock(design, new Date().toISOString())).said,
 };
 

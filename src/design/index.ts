@@ -20,6 +20,7 @@ export {
   handbookSums,
   handFigure,
   type MonthSum,
+  monthSumText,
   type SumLine,
   withUnit,
 } from "./handbook/index.ts";
