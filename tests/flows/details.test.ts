@@ -131,10 +131,10 @@ describe("more", () => {
 describe("the dark hours that are told", () => {
   const say = (of: Design) => tellings.find(({ id }) => id === "dark")!.say(of, null);
   it("say which of the two figures is held to what was asked", () => {
-    expect(say(design)).toContain("It is the second figure that must stay within the 438 you asked for.");
+    expect(say(design)).toContain("The second figure counts: a nuisance allows at most 438.");
     const unsaid = { ...given("nuisance" as const), isAnswered: false };
     expect(say(designOf(changed({ autonomy: { consequence: unsaid } }, brief), simulatedWorld))).toContain(
-      "Until you say, the second figure may be at most 438.",
+      "The second figure counts: at most 438 are taken until you say.",
     );
     const inDays = changed({ autonomy: { consequence: given("days") } }, brief);
     expect(say(designOf(inDays, simulatedWorld))).not.toContain("second figure");

@@ -14,7 +14,7 @@ export function loadSums(
   { climate, sun }: { readonly climate: Climate; readonly sun: Sun },
 ): readonly SumLine[] {
   const month = greatestMonth({ loads });
-  const daylight = { ...sun, air: airOf(climate) };
+  const daylight = { ...sun, air: airOf(climate), boxLossWPerK: loads.batteryBoxLossWPerK };
   const lines = drawsOf(brief).map((drawn) => {
     const running = runningOf(drawn, { brief, month, daylight });
     const { lightWh, darkWh } = drawnWh(drawn, running);
