@@ -3,8 +3,10 @@ import { pvCircuitCurrents } from "../../core/wiring/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Run } from "../design.ts";
 import * as prices from "../practice/prices.ts";
+import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
+import { isConverted } from "./wire-loads.ts";
 import { fixed, plain } from "./words.ts";
 
 const sign: Draft = {
@@ -60,18 +62,30 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       price: prices.MAIN_FUSE,
       figures: ["wiring.runs", "wiring.mainFuseKind"],
     });
-    const busRuns = wiring.runs.filter(
+    const branches = wiring.runs.filter(
       ({ fuseA, from, to }) => fuseA !== null && from !== "battery" && to !== "battery",
     );
-    parts.push({
-      id: "fuse.bus",
-      name: "Fuses for the load bus, with block",
-      quantity: busRuns.length,
+    const block = (about: Pick<Draft, "id" | "name">, runs: readonly Run[]): Draft => ({
+      ...about,
+      quantity: runs.length,
       unit: "",
-      specification: busRuns.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
+      specification: runs.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
       price: prices.SMALL_FUSE,
       figures: ["wiring.runs"],
     });
+    parts.push(
+      block(
+        { id: "fuse.bus", name: "Fuses for the load bus, with block" },
+        branches.filter((run) => !isConverted(run)),
+      ),
+      block(
+        {
+          id: "fuse.converter",
+          name: `Fuses for the ${DEVICE_SUPPLY_V} V side, after the converter, with a block of their own`,
+        },
+        branches.filter(isConverted),
+      ),
+    );
     if (worked.array) parts.push(isolators(worked.array, battery, mainRuns));
     if (wiring.stringFuseA !== null && worked.array) {
       parts.push({

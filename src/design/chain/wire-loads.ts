@@ -16,7 +16,8 @@ import { runOf, type Surroundings } from "./wire-run.ts";
 
 /**
  * Bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first: the fuse at the bank
- * is chosen by theirs. What stands behind the converter is held by the converter's own current limit.
+ * is chosen by theirs. What stands behind the converter is held by the converter's own current limit; the fuse of each device
+ * there sits on the converter's side, for the bank's own voltage would destroy the device.
  */
 export function loadRuns(
   ctx: Surroundings,
@@ -62,7 +63,7 @@ export function loadRuns(
       runOf(ctx, {
         ...onBus,
         name: "Load bus to DC converter",
-        to: "DC converter",
+        to: CONVERTER,
         ...surge(peakA("converter")),
       }),
     );
@@ -71,18 +72,23 @@ export function loadRuns(
     if (!drawn.device) continue;
     const feed = feedOf(drawn.device, brief);
     if (feed === "switch") continue;
-    const supplyV = feed === "converter" ? DEVICE_SUPPLY_V : battery.bankNominalV;
+    const isBehind = feed === "converter";
+    const supplyV = isBehind ? DEVICE_SUPPLY_V : battery.bankNominalV;
     runs.push(
       runOf(ctx, {
-        name: `Feed of ${drawn.name}`,
-        from: feed === "converter" ? "DC converter" : "load bus",
+        name: isBehind
+          ? `Feed of ${drawn.name}, ${DEVICE_SUPPLY_V} V from the converter`
+          : `Feed of ${drawn.name}`,
+        from: isBehind ? CONVERTER : "load bus",
         to: drawn.name,
-        ...surge(drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV)),
+        ...surge(drawn.peakW / drawn.batteryRatio / (isBehind ? supplyV : lowestV)),
         lengthM: cableM(drawn.device, mounting),
         systemV: supplyV,
         maxDropFrac: MOST_DROP_FRAC.load,
-        fuse: busFuse(battery),
-        fuseReason: "at the bus, so that one faulty load does not take the others down",
+        fuse: isBehind ? "blade" : busFuse(battery),
+        fuseReason: isBehind
+          ? `after the converter, on its ${DEVICE_SUPPLY_V} V side, never at the load bus: the battery's voltage can destroy a ${DEVICE_SUPPLY_V} V device`
+          : "at the bus, so that one faulty load does not take the others down",
       }),
     );
   }
@@ -100,6 +106,11 @@ export function loadRuns(
   });
   return [main, ...runs];
 }
+
+const CONVERTER = "DC converter";
+
+/** Runs that begin behind the converter, at the devices' own voltage. */
+export const isConverted = ({ from }: Run): boolean => from === CONVERTER;
 
 /** Of the fuses that there are; 0 where there is none. */
 export function largestFuseA(runs: readonly Run[]): number {

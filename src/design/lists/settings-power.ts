@@ -1,7 +1,9 @@
 /** Charge controller: how the bank is filled, when the loads let go, when they run. */
 
+import { isConverted } from "../chain/wire-loads.ts";
 import { monthSpans } from "../chain/words.ts";
 import type { Battery } from "../design.ts";
+import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import { amps, counted, degreesC, listed, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
@@ -12,6 +14,7 @@ export function powerSettings(post: Post): readonly MaybeStep[] {
     battery !== null && charge(battery),
     battery !== null && chargeEnd(battery),
     battery !== null && disconnect(post, battery),
+    converter(post),
     controllerLimits(post),
     ...schedules(post),
   ];
@@ -65,6 +68,20 @@ function disconnect({ design }: Post, battery: Battery): MaybeStep {
     {
       why: `Below that ${battery.chemistry === "agm" ? "the battery ages fast and can freeze" : "the management system cuts everything off, the controller too"}.`,
     },
+  );
+}
+
+function converter({ design }: Post): MaybeStep {
+  const behind = design.wiring?.runs.filter(isConverted) ?? [];
+  return (
+    behind.length > 0 &&
+    step(
+      "converter",
+      `DC converter: output ${volts(DEVICE_SUPPLY_V)}, measured before anything is joined to it. It feeds ${listed(behind.map(({ to }) => to))}, each through its own fuse behind the converter.`,
+      {
+        why: `The load bus carries the battery's voltage, which ${behind.length > 1 ? "these devices do" : "this device does"} not bear. A converter that can be set often comes set to something else.`,
+      },
+    )
   );
 }
 

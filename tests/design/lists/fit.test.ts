@@ -59,6 +59,40 @@ describe("fuses", () => {
   });
 });
 
+describe("devices of 12 V behind the converter", () => {
+  const design = designNamed("by the mobile network");
+  const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
+  it("of a bank that swings above what they bear are fused after it, in table, parts, steps and settings", () => {
+    expect(design.battery!.absorptionV).toBeGreaterThan(25);
+    const run = design.wiring!.runs.find(({ to }) => to === "Cellular router")!;
+    expect(run.name).toBe("Feed of Cellular router, 12 V from the converter");
+    expect(run.fuseReason).toMatch(/^after the converter, on its 12 V side, never at the load bus/);
+    expect(part("fuse.bus").specification.join()).not.toContain("router");
+    expect(part("fuse.converter").name).toContain("after the converter");
+    expect(part("fuse.converter").specification).toEqual([`${run.name}: ${run.fuseA} A`]);
+    const [onBus, behind] = stepOf(design, "installation", "fuses").does.split("After the converter");
+    expect(onBus).toContain("On the load bus: Load bus to PoE switch");
+    expect(onBus).not.toContain("router");
+    expect(behind).toContain("never on the load bus: Feed of Cellular router");
+    const { does, expects } = stepOf(design, "installation", "loadsOn");
+    expect(does).toMatch(/only when it shows 12 V put in the fuses behind it: Cellular router/);
+    expect(expects).toContain("Between 11.4 V and 12.6 V behind the converter");
+    expect(stepOf(design, "settings", "converter").does).toMatch(
+      /output 12 V.*feeds Cellular router.*behind the converter/,
+    );
+  });
+  it("are spoken of only where there are some", () => {
+    for (const [name, one] of powered) {
+      const has = one.wiring!.runs.some(({ from }) => from === "DC converter");
+      expect(idsOf(one, "settings").includes("converter"), name).toBe(has);
+      expect(
+        one.parts.lines.some(({ id }) => id === "fuse.converter"),
+        name,
+      ).toBe(has);
+    }
+  });
+});
+
 describe("switches and fuses at the battery", () => {
   it("are bought one for each controller and one for the loads, and bear what they meet", () => {
     for (const [name, design] of powered) {
