@@ -3,7 +3,7 @@ import type { Brief, Device } from "../brief.ts";
 import type { RadioPath } from "../design.ts";
 import { BANK_SPAN_V_BY_BANK_V } from "../practice/loads.ts";
 import * as prices from "../practice/prices.ts";
-import { COMMON_PORT_CLASS } from "../practice/wiring.ts";
+import { COMMON_PORT_CLASS, CONVERTER_HEADROOM_RATIO, DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
 import { type Draft, times, type Worked } from "./part-draft.ts";
 import { fixed, plain } from "./words.ts";
@@ -16,6 +16,10 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
   const answersOf = (some: readonly (Device | null)[]) =>
     some.flatMap((device) => (device ? [`brief.loads.devices.${devices.indexOf(device)}`] : []));
   const onSwitch = draws.filter(({ device }) => device && feedOf(device, brief) === "switch");
+  const onConverter = draws.filter(({ device }) => device && feedOf(device, brief) === "converter");
+  const converterW = Math.ceil(
+    CONVERTER_HEADROOM_RATIO * sum(onConverter.map(({ peakW, batteryRatio }) => peakW / batteryRatio)),
+  );
   const bankV = battery?.bankV;
   const spanV = bankV === 12 || bankV === 24 || bankV === 48 ? BANK_SPAN_V_BY_BANK_V[bankV] : null;
   const supply = spanV
@@ -108,12 +112,16 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
   if (draws.some(({ kind }) => kind === "converter")) {
     parts.push({
       id: "converter",
-      name: "Regulated DC converter, 12 V out",
+      name: `Regulated DC converter, ${DEVICE_SUPPLY_V} V out`,
       quantity: 1,
       unit: "",
-      specification: [supply, "at most 0.5 W when idle"],
+      specification: [
+        supply,
+        `output ${DEVICE_SUPPLY_V} V, at least ${fixed(converterW, 0)} W (${fixed(Math.ceil((10 * converterW) / DEVICE_SUPPLY_V) / 10, 1)} A) without a break`,
+        "at most 0.5 W when idle",
+      ],
       price: prices.CONVERTER,
-      figures: ["battery.bankV"],
+      figures: ["battery.bankV", ...answersOf(onConverter.map(({ device }) => device))],
     });
   }
   if (view.storageGB > 0) {

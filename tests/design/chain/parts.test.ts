@@ -68,6 +68,21 @@ describe("what to buy", () => {
       near(band[1], high, { within: 1e-9 });
     },
   );
+  it("the converter gives what its devices ask at most, and a quarter more: 1.25 x (2.4 x 5 + 1.2 x 10) = 30 W, 2.5 A at 12 V", () => {
+    const dc = {
+      nightExtraW: given(0),
+      feed: "dc" as const,
+      schedule: { kind: "always" as const },
+      priority: 1,
+    };
+    const devices = [
+      { ...dc, name: "Cellular router", kind: "cellular router" as const, dayW: given(5) },
+      { ...dc, name: "Recorder 1", kind: "recorder" as const, dayW: given(10) },
+    ];
+    expect(
+      line(changed({ loads: { devices }, link: { carrier: given("cellular") } }), "converter")!.specification,
+    ).toContain("output 12 V, at least 30 W (2.5 A) without a break");
+  });
   it("the specification of the switch covers the bank's whole swing", () => {
     expect(line(typicalBrief, "switch")!.specification.join()).toContain("22 to 31 V");
   });
