@@ -28,6 +28,11 @@ describe("a fixed camera, worked by hand", () => {
     near(totalMbps, 3.732, { within: 0.001 });
     near(storageGB, 564.4, { within: 0.2 });
   });
+  it("15 m wide at 50 m: 16 mm on 5.568 mm spans 50 x 5.568 / 16 = 17.4 m with 110 px/m; 2688 on 5.376 give 160, enough to recognise", () => {
+    const [one] = seen({ distanceM: given(50), widthM: given(15) }).scenes;
+    expect([one!.focalLengthMm, one!.pixelsAcross, one!.isEnough]).toEqual([16, 2688, true]);
+    near(one!.sceneWidthM, 16.8, { within: 0.01 });
+  });
   it("what nothing sold can show is said, with the largest sensor's figures", () => {
     const [one] = seen({ purpose: given("identify"), widthM: given(30), distanceM: given(30) }).scenes;
     expect(one!.isEnough).toBe(false);

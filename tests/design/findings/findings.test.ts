@@ -845,3 +845,15 @@ describe("all findings", () => {
     expect(findingsOf(ownSun(1), seaWorld).map(({ id }) => id)).not.toContain("place.unknown");
   });
 });
+
+describe("too few pixels", () => {
+  it("names the longer lens: 25 mm on 7.68 mm spans 50 x 7.68 / 25 = 15.4 m, 3840 / 15.36 = 250 px/m", () => {
+    const far = { ...scene, purpose: given("identify" as const), widthM: given(20), distanceM: given(50) };
+    const found = (brief: Brief) =>
+      designOf(brief, syntheticWorld).findings.find(({ id }) => id === "view.detail");
+    expect(found(changed({ view: { scenes: [far] } }))?.change).toContain(
+      "A longer lens, 25 mm, would do for a scene 15.4 m wide.",
+    );
+    expect(found(changed({ view: { scenes: [{ ...far, widthM: given(15.3) }] } }))).toBeUndefined();
+  });
+});
