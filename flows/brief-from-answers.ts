@@ -20,7 +20,7 @@ import {
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
-import { SOILING_FRAC, TWILIGHT_MARGIN_H } from "../src/design/stand-ins.ts";
+import { LOOKED_CLEAR_M, SOILING_FRAC, TWILIGHT_MARGIN_H } from "../src/design/stand-ins.ts";
 import type { Walked } from "../src/interview/conversation.ts";
 import type { KnownAfter, Topic } from "../src/interview/define.ts";
 import { monthIds } from "./hours.ts";
@@ -340,7 +340,11 @@ export function briefFromAnswers(
       sizing: read("power.sizing"),
     },
     mounting: {
-      overheadLine: read("mounting.overhead"),
+      overheadLine: as(read("mounting.overhead"), (overhead) => (overhead === "noneFar" ? "no" : overhead)),
+      freeGroundM:
+        read("mounting.overhead").value === "yes"
+          ? read("mounting.wireDistance")
+          : as(read("mounting.overhead"), (overhead) => LOOKED_CLEAR_M[overhead]),
       support: read("mounting.support"),
       cameraHeightM: read("mounting.cameraHeight"),
       poleDiameterMm:

@@ -5,7 +5,7 @@ import { powerTopic } from "./power.ts";
 export const mountingTopic = topic(
   {
     id: "mounting",
-    version: 1,
+    version: 2,
     title: "Mounting",
     opening: "Now what holds it up. The first question is the one that saves lives.",
   },
@@ -15,17 +15,40 @@ export const mountingTopic = topic(
     "overhead",
     choice({
       label: "Overhead wires",
-      ask: "Is any overhead wire within the mast's length plus 3 m (10 ft) of the spot?",
-      hint: "Look up all round, also along the way you will carry and raise it.",
+      ask: "Is any overhead wire within 12 m (40 ft) of the spot?",
+      hint: "Enough for a mast of 9 m, its buried part counted, and 3 m (10 ft) more. Look also along the way you will carry it.",
       why: "A mast or ladder that touches a power line kills. It is the likeliest way to die on this job.",
-      how: "Go there and look up. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
+      how: "Go there, pace out 12 m (40 ft) to each side and look up. If the mast grows, you will be told to look further. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
       options: [
-        { id: "no", label: "No: I have looked" },
+        { id: "no", label: "No: I have looked", aliases: ["none within 12 m"] },
         { id: "yes", label: "Yes, there is" },
         { id: "notLooked", label: "Nobody has looked yet" },
+        {
+          id: "noneFar",
+          label: "None within 25 m (82 ft) either: I have looked that far",
+          aliases: ["none within 25 m", "none far off either"],
+        },
       ],
       unsure: { use: "notLooked", because: "nothing may be raised there before somebody has looked up" },
     }),
+  )
+  .ask(
+    "wireDistance",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Distance of the nearest wire",
+      ask: "How far from the spot is the nearest overhead wire?",
+      hint: "Level along the ground, to the point right under the wire. Example: 11 m or 36 ft",
+      why: "Even if the mast falls towards the wire, 3 m (10 ft) must be left between them.",
+      how: "Pace it out on the ground and stay away from the wire itself. A long step is about 0.75 m.",
+      possible: { min: 0, max: 100 },
+      usual: { min: 0, max: 50 },
+      lean: "low",
+      unsure: { use: 0, because: "a wire whose distance nobody knows counts as too near" },
+    }),
+    (given) => ({ when: given(["mounting.overhead"], (overhead) => overhead === "yes") }),
   )
   .ask(
     "support",

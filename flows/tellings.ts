@@ -161,10 +161,12 @@ export const tellings: readonly Telling<Design>[] = [
   {
     id: "mast",
     label: "Mast",
-    figure: (design) => design.mounting.tube?.name ?? null,
+    // the ground to keep free grows with the mast, and whoever has looked must hear of it
+    figure: ({ mounting }) =>
+      mounting.tube === null ? null : `${mounting.tube.name}, ${Math.ceil(mounting.keepClearM)} m free`,
     say: (design) => {
-      const { tube, mastHeightM, totalForceN } = design.mounting;
-      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground; the wind pushes with up to ${n(totalForceN)} N.`;
+      const { tube, mastHeightM, tubeLengthM, keepClearM, totalForceN } = design.mounting;
+      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground, ${n(tubeLengthM)} m long with its buried part, so no wire may be within ${n(Math.ceil(10 * keepClearM - 1e-9) / 10, 3)} m; the wind pushes with up to ${n(totalForceN)} N.`;
     },
     short: (design) => `${there(design.mounting.tube).name}, ${n(design.mounting.mastHeightM)} m`,
   },

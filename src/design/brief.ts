@@ -221,6 +221,8 @@ export interface Brief {
   readonly mounting: {
     /** Distance cleared of overhead lines: yes, no, or nobody has looked. */
     readonly overheadLine: Given<"no" | "yes" | "notLooked">;
+    /** Level distance from the spot within which there is surely no overhead wire: as far as was looked, or the nearest one's. */
+    readonly freeGroundM: Given<number>;
     readonly support: Given<Support>;
     readonly cameraHeightM: Given<number>;
     /** Outside diameter of a pole that stands already, mm; 0 where there is none. */

@@ -130,6 +130,7 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
   }),
   mounting: fc.record({
     overheadLine: one("no", "yes", "notLooked"),
+    freeGroundM: one(0, 12, 25),
     support: one("newMast", "existingPole", "wall", "roof"),
     cameraHeightM: quantity(1, 15),
     poleDiameterMm: quantity(0, 600),

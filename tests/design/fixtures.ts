@@ -87,6 +87,7 @@ export const typicalBrief: Brief = {
   },
   mounting: {
     overheadLine: given("no"),
+    freeGroundM: given(12),
     support: given("newMast"),
     cameraHeightM: given(3),
     poleDiameterMm: given(0),

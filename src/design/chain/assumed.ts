@@ -14,6 +14,7 @@ export const measurableWords: Words = {
   "loads.devices.dayW": ["power of", "W"],
   "loads.devices.nightExtraW": ["infrared power of", "W"],
   "autonomy.visitDays": ["days until somebody comes by", ""],
+  "mounting.freeGroundM": ["distance of the nearest overhead wire", "m"],
   "mounting.cameraHeightM": ["height of the camera", "m"],
   "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
   "mounting.gustMPerS": ["design gust", "m/s"],

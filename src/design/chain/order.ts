@@ -109,6 +109,9 @@ function isCalledFor(path: string, brief: Brief): boolean {
       return consequence === "days";
     case "autonomy.askedDarkHours":
       return consequence === "darkHours";
+    // Otherwise it is the same question as whether there is a wire.
+    case "mounting.freeGroundM":
+      return mounting.overheadLine.value === "yes";
     case "mounting.poleDiameterMm":
       return mounting.support.value === "existingPole";
     case "mounting.soil":

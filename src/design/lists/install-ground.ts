@@ -33,7 +33,8 @@ export const groundSteps = (post: Post): readonly MaybeStep[] => [
 function lookUp({ design, isNewMast }: Post): MaybeStep {
   const { keepClearM } = design.mounting;
   const clear = atLeastMetres(keepClearM);
-  const isTooNear = design.brief.mounting.overheadLine.value === "yes";
+  const { overheadLine, freeGroundM } = design.brief.mounting;
+  const isTooNear = overheadLine.value === "yes" && freeGroundM.value < keepClearM;
   return step(
     "lookUp",
     isTooNear
@@ -42,7 +43,7 @@ function lookUp({ design, isNewMast }: Post): MaybeStep {
     {
       cautions: [cautions.overheadLines(keepClearM)],
       why: "It comes first, because no other step is worth anything if this one is wrong.",
-      expects: `No wire within ${clear}, which is the ${isNewMast ? "length of the mast" : "height of the work"} and 3 m (10 ft) more.`,
+      expects: `No wire within ${clear}, which is the ${isNewMast ? "whole length of the mast, its buried part counted because it is raised with it," : "height of the work"} and 3 m (10 ft) more.`,
     },
   );
 }

@@ -121,9 +121,24 @@ const cases: readonly Case[] = [
   {
     id: "mounting.overheadLine",
     severity: "stop",
-    fires: mounting({ overheadLine: given("yes") }),
+    fires: mounting({ overheadLine: given("yes"), freeGroundM: given(0) }),
     gone: mounting({ overheadLine: given("no") }),
     says: /can be killed/,
+  },
+  // 9 m up, 1.5 m and more in the ground, 3.05 m beyond: more than the 12 m that were looked at, less than 25
+  {
+    id: "mounting.overheadLine",
+    severity: "stop",
+    fires: mounting({ cameraHeightM: given(9) }),
+    gone: mounting({ cameraHeightM: given(9), freeGroundM: given(25) }),
+    says: /looked for overhead lines out to 12 m, and that is no longer far enough.*part that will be buried/,
+  },
+  {
+    id: "mounting.overheadLine",
+    severity: "caution",
+    fires: mounting({ overheadLine: given("yes"), freeGroundM: given(11.5) }),
+    gone: mounting({ overheadLine: given("no") }),
+    says: /hangs 11.5 m from the spot: .* enough for lines up to 50 kV/,
   },
   {
     id: "mounting.overheadLine",
@@ -823,7 +838,9 @@ describe("all findings", () => {
     }
   });
   it("stand in the order stop, caution, note, and the overhead line before every other stop", () => {
-    const found = findingsOf(changed({ mounting: { overheadLine: given("yes"), soil: given("soft") } }));
+    const found = findingsOf(
+      changed({ mounting: { overheadLine: given("yes"), freeGroundM: given(5), soil: given("soft") } }),
+    );
     const grave = { stop: 0, caution: 1, note: 2 } as const;
     const ranks = found.map(({ severity }) => grave[severity]);
     expect(ranks).toEqual(ranks.toSorted());

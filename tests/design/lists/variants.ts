@@ -128,7 +128,7 @@ export const briefs: Readonly<Record<string, Brief>> = {
     },
   }),
   "tilted twice a year": changed({ power: { isTiltChanged: given(true) } }),
-  "a wire too near": changed({ mounting: { overheadLine: given("yes") } }),
+  "a wire too near": changed({ mounting: { overheadLine: given("yes"), freeGroundM: given(5) } }),
   "nobody has looked for wires": changed({ mounting: { overheadLine: given("notLooked") } }),
   "soft ground": changed({ mounting: { soil: given("soft") } }),
   "rock without frost": changed({ mounting: { soil: given("rock"), frostDepthM: given(0) } }),
