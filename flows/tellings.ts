@@ -165,8 +165,8 @@ export const tellings: readonly Telling<Design>[] = [
     figure: ({ mounting }) =>
       mounting.tube === null ? null : `${mounting.tube.name}, ${Math.ceil(mounting.keepClearM)} m free`,
     say: (design) => {
-      const { tube, mastHeightM, tubeLengthM, keepClearM, totalForceN } = design.mounting;
-      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground, ${n(tubeLengthM)} m long with its buried part, so no wire may be within ${n(Math.ceil(10 * keepClearM - 1e-9) / 10, 3)} m; the wind pushes with up to ${n(totalForceN)} N.`;
+      const { tube, mastHeightM, tubeLengthM, keepClearM, gustForceN } = design.mounting;
+      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground, ${n(tubeLengthM)} m long with its buried part, so no wire may be within ${n(Math.ceil(10 * keepClearM - 1e-9) / 10, 3)} m; the strongest gust pushes with ${n(gustForceN)} N.`;
     },
     short: (design) => `${there(design.mounting.tube).name}, ${n(design.mounting.mastHeightM)} m`,
   },

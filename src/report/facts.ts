@@ -120,12 +120,13 @@ function linkRows({ link }: Design): readonly Row[] {
   ];
 }
 
-function mountRows({ mounting }: Design): readonly Row[] {
+function mountRows({ mounting, brief }: Design): readonly Row[] {
+  const standsInGround = ["newMast", "existingPole"].includes(brief.mounting.support.value);
   const { tube, footing, box, lifts } = mounting;
   const rows: Row[] = [
     [
       "Wind",
-      `${rough(mounting.totalForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s, ${rough(mounting.groundMomentNm)} Nm at the ground.`,
+      `${rough(mounting.gustForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s; design load (0.6 of it, for allowable stress): ${rough(mounting.totalForceN)} N${standsInGround ? `, ${rough(mounting.groundMomentNm)} Nm at the ground` : ""}.`,
     ],
   ];
   if (tube !== null)

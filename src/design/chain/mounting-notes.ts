@@ -102,6 +102,18 @@ export const mountingNotes = {
     inputs: WIND,
     source: ASCE,
   },
+  panelGustForceN: {
+    what: "the strongest gust's true push on the panels",
+    formula: "panel force / 0.6",
+    inputs: ["mounting.panelForceN"],
+    source: ASCE,
+  },
+  gustForceN: {
+    what: "the strongest gust's true push on everything on the mast",
+    formula: "total force / 0.6",
+    inputs: ["mounting.totalForceN"],
+    source: ASCE,
+  },
   groundMomentNm: {
     what: "bending moment at the ground",
     formula: "sum of force x height",

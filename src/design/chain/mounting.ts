@@ -1,4 +1,5 @@
 import {
+  ALLOWABLE_STRESS_WIND_FRAC,
   batteryVentilation,
   boxForceCoefficient,
   boxRise,
@@ -131,6 +132,8 @@ export function mountingStage(
     }),
     panelForceN,
     totalForceN: load.forceN,
+    panelGustForceN: panelForceN / ALLOWABLE_STRESS_WIND_FRAC,
+    gustForceN: load.forceN / ALLOWABLE_STRESS_WIND_FRAC,
     groundMomentNm: load.momentNm,
     tube: isNew
       ? {

@@ -72,10 +72,16 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       specification: [
         `for ${array.panels === 1 ? "1 panel" : `${array.panels} panels`} of ${plain(array.panelW)} W (${fixed(array.areaM2, 1)} m2, ${fixed(array.panels * array.panelKg, 0)} kg)`,
         mounting.tiltDeg === null ? "tilt to be set" : `tilt ${fixed(mounting.tiltDeg, 0)}°`,
-        `bears ${fixed(mounting.panelForceN, 0)} N of wind (0.6 of the design gust)`,
+        `bears ${fixed(mounting.panelGustForceN, 0)} N in the strongest gust (${fixed(mounting.panelForceN, 0)} N, 0.6 of it, where its maker states allowable loads)`,
       ],
       price: prices.panelMount({ areaM2: array.areaM2, isOnMast: onMast }),
-      figures: ["mounting.panelForceN", "mounting.tiltDeg", "array.panels", "array.panelW"],
+      figures: [
+        "mounting.panelGustForceN",
+        "mounting.panelForceN",
+        "mounting.tiltDeg",
+        "array.panels",
+        "array.panelW",
+      ],
     });
   }
   const poleMm = tube?.outsideMm ?? brief.mounting.poleDiameterMm.value;

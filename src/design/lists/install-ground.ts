@@ -230,7 +230,7 @@ function pole({ design, support, high }: Post): MaybeStep {
       "Measure the pole's outside diameter at each clamp, and look for rust, cracks and rot at the ground.",
       {
         cautions: high,
-        why: `In the strongest gust everything on it pushes with up to ${newtons(mounting.totalForceN)}, as much as ${asWeight(mounting.totalForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
+        why: `In the strongest gust everything on it pushes with up to ${newtons(mounting.gustForceN)}, as much as ${asWeight(mounting.gustForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
         expects:
           saidMm > 0
             ? `${saidMm.toFixed(0)} mm, within 2 mm, and sound metal or wood all round.`
@@ -241,15 +241,15 @@ function pole({ design, support, high }: Post): MaybeStep {
 }
 
 function anchor({ design, support, high }: Post): MaybeStep {
-  const { totalForceN } = design.mounting;
+  const { gustForceN } = design.mounting;
   return (
     (support === "wall" || support === "roof") &&
     step(
       "anchor",
-      `Fix the brackets into masonry or timber that holds ${newtons(totalForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
+      `Fix the brackets into masonry or timber that holds ${newtons(gustForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
       {
         cautions: [...high, cautions.hiddenLines],
-        why: `That is the push of the strongest gust on everything, as much as ${asWeight(totalForceN)}. If you cannot see what is behind the surface, ask a builder.`,
+        why: `That is the push of the strongest gust on everything, as much as ${asWeight(gustForceN)}. If you cannot see what is behind the surface, ask a builder.`,
         expects: "No movement when a grown person pulls hard.",
       },
     )
@@ -263,10 +263,10 @@ function frame(post: Post): MaybeStep {
     array !== null &&
     step(
       "frame",
-      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelForceN)}; the frame's maker or an engineer chooses them.`,
+      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelGustForceN)}; the frame's maker or an engineer chooses them.`,
       {
         cautions: [cautions.buriedLines, cautions.openHole],
-        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelForceN)} would pull.`,
+        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelGustForceN)} would pull.`,
         expects: "A frame that does not rock, square and at the panels' tilt.",
       },
     )

@@ -28,6 +28,9 @@ export interface Mounting {
   readonly panelForceN: number;
   /** On everything on the mast, the mast itself included where it is new; 0.6 of the gust's. */
   readonly totalForceN: number;
+  /** The true push of the strongest gust on the panels, and on everything: what holds by its own strength must bear it. */
+  readonly panelGustForceN: number;
+  readonly gustForceN: number;
   readonly groundMomentNm: number;
   /** null where a pole, wall or roof stands already. Where isEnough is false the figures are the stoutest tube's. */
   readonly tube: {

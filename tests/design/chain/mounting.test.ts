@@ -34,6 +34,11 @@ describe("wind, worked by hand", () => {
   it("on 1.2 m2 of panel: 0.6 x 896 x 0.85 x 1.8 x 1.2 = 987 N", () => {
     near(mounting(typicalBrief).panelForceN, 986.7, { within: 2 });
   });
+  it("the gust itself pushes with 896 x 0.85 x 1.8 x 1.2 = 1645 N: the 0.6 is for allowable stress (ASCE 7-16, 2.4.1)", () => {
+    const { panelGustForceN, gustForceN, totalForceN } = mounting(typicalBrief);
+    near(panelGustForceN, 1644.5, { within: 3.5 });
+    near(gustForceN, totalForceN / 0.6, { within: 1e-6 });
+  });
   it("the moment lies between that of the panels alone and twice it", () => {
     const { groundMomentNm, totalForceN } = mounting(typicalBrief);
     expect(groundMomentNm).toBeGreaterThan(986.7 * 2.55);

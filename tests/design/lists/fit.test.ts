@@ -152,6 +152,27 @@ describe("voltages", () => {
   });
 });
 
+describe("the strongest gust", () => {
+  it.each([
+    ["an old pole", "pole"],
+    ["a wall", "anchor"],
+    ["a roof", "anchor"],
+    ["panels on a ground frame", "frame"],
+  ])("pushes in the steps with its whole force, not with 0.6 of it: %s", (name, id) => {
+    const { mounting, findings } = designNamed(name);
+    const wholeN = id === "frame" ? mounting.panelGustForceN : mounting.gustForceN;
+    const step = stepOf(designNamed(name), "installation", id);
+    expect(step.why).toContain("strongest gust");
+    nearRatio(figures(textOf(step), "N")[0]!, wholeN, { withinFrac: 0.05 });
+    nearRatio(figures(textOf(step), "kg").at(-1)!, wholeN / 9.80665, { withinFrac: 0.05 });
+    if (id === "frame") return;
+    // what hangs on a building bends nothing at the ground
+    const { says } = findings.find((one) => one.id === "mounting.support")!;
+    nearRatio(figures(says, "N")[0]!, mounting.gustForceN, { withinFrac: 0.01 });
+    expect(says.includes("Nm")).toBe(id === "pole");
+  });
+});
+
 describe("figures to be measured", () => {
   it("of each data cable are the wiring stage's", () => {
     let cables = 0;
