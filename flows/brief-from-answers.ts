@@ -349,6 +349,7 @@ export function briefFromAnswers(
       cameraHeightM: read("mounting.cameraHeight"),
       poleDiameterMm:
         read("mounting.support").value === "existingPole" ? read("mounting.poleDiameter") : zero,
+      poleHeightM: read("mounting.support").value === "existingPole" ? read("mounting.poleHeight") : zero,
       gustMPerS: read("mounting.gust"),
       soil: read("mounting.soil"),
       frostDepthM: read("mounting.frost"),

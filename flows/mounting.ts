@@ -88,6 +88,25 @@ export const mountingTopic = topic(
     (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
   )
   .ask(
+    "poleHeight",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      shows: "link",
+      label: "Pole's height",
+      ask: "How high above the ground does the pole that stands there reach?",
+      hint: "To its very top. Example: 5 m or 16 ft",
+      why: "Camera, panel and radio can hang no higher than the pole, and its height decides how far off wires must be.",
+      how: "Lean a stick of known length against it, step back and count how often the stick goes into the pole.",
+      possible: { min: 0.5, max: 40 },
+      usual: { min: 2, max: 12 },
+      lean: "low",
+      unsure: { use: 4, because: "a low guess for a pole that carries a lamp; measure it before you buy" },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
+  )
+  .ask(
     "cameraHeight",
     quantity({
       dimension: "length",

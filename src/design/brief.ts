@@ -227,6 +227,8 @@ export interface Brief {
     readonly cameraHeightM: Given<number>;
     /** Outside diameter of a pole that stands already, mm; 0 where there is none. */
     readonly poleDiameterMm: Given<number>;
+    /** Top of that pole above ground; 0 where there is none. */
+    readonly poleHeightM: Given<number>;
     /** 3-second gust to design for. */
     readonly gustMPerS: Given<number>;
     readonly soil: Given<SoilClass>;

@@ -134,6 +134,7 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
     support: one("newMast", "existingPole", "wall", "roof"),
     cameraHeightM: quantity(1, 15),
     poleDiameterMm: quantity(0, 600),
+    poleHeightM: one(0, 3, 8),
     gustMPerS: quantity(20, 95),
     soil: one("rock", "gravel", "sand", "clay", "soft"),
     frostDepthM: quantity(0, 4),

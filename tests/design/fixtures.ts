@@ -91,6 +91,7 @@ export const typicalBrief: Brief = {
     support: given("newMast"),
     cameraHeightM: given(3),
     poleDiameterMm: given(0),
+    poleHeightM: given(0),
     gustMPerS: given(45),
     soil: given("clay"),
     frostDepthM: given(0.6),

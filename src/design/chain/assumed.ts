@@ -17,6 +17,7 @@ export const measurableWords: Words = {
   "mounting.freeGroundM": ["distance of the nearest overhead wire", "m"],
   "mounting.cameraHeightM": ["height of the camera", "m"],
   "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
+  "mounting.poleHeightM": ["height of the pole", "m"],
   "mounting.gustMPerS": ["design gust", "m/s"],
   "mounting.frostDepthM": ["frost depth", "m"],
   "link.distanceM": ["distance to the far end", "m"],

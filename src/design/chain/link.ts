@@ -39,6 +39,7 @@ import {
   BARE_TREES_FRAC,
   FEED_LOSS_DB,
   FIRST_FREQUENCY_MHZ,
+  highestRadioM,
   SHARED_END_WIDTH_DEG,
   wantedFadeMarginDb,
 } from "../practice/link.ts";
@@ -82,7 +83,7 @@ function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink
   const meant = { nearHeightM: brief.mounting.cameraHeightM.value, farHeightM: brief.link.farHeightM.value };
   const heightsAt = (frequencyMHz: number) => {
     const heights = { ...meant, frequencyMHz };
-    return { ...heights, nearHeightM: nearHeightM(way, heights) };
+    return { ...heights, nearHeightM: nearHeightM(way, heights, highestRadioM(brief.mounting)) };
   };
   const need = needOf(brief, climate, {
     path: surveyedPath(way, heightsAt(FIRST_FREQUENCY_MHZ)),

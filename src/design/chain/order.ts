@@ -113,6 +113,7 @@ function isCalledFor(path: string, brief: Brief): boolean {
     case "mounting.freeGroundM":
       return mounting.overheadLine.value === "yes";
     case "mounting.poleDiameterMm":
+    case "mounting.poleHeightM":
       return mounting.support.value === "existingPole";
     case "mounting.soil":
     case "mounting.frostDepthM":

@@ -39,6 +39,7 @@ import { pictureDetail } from "./picture-detail.ts";
 import { pictureWidth } from "./picture-width.ts";
 import { placeUnknown } from "./place-unknown.ts";
 import { poeClass } from "./poe-class.ts";
+import { poleHeight } from "./pole-height.ts";
 import { radarSilence } from "./radar-silence.ts";
 import { radioFeed } from "./radio-feed.ts";
 import { radioRegion } from "./radio-region.ts";
@@ -71,6 +72,7 @@ export const rules: readonly Rule[] = [
   footing,
   tube,
   tallMast,
+  poleHeight,
   support,
   gust,
   groundFrame,

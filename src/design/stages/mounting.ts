@@ -19,7 +19,10 @@ export interface Mounting {
   readonly cameraHeightM: number;
   readonly radioHeightM: number;
   readonly boxHeightM: number;
+  /** Of a new mast, or of the pole that stands there as answered. */
   readonly mastHeightM: number;
+  /** Highest of what is to hang on it. */
+  readonly neededHeightM: number;
   /** Above and below ground. */
   readonly tubeLengthM: number;
   readonly gustMPerS: number;

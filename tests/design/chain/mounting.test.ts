@@ -55,6 +55,23 @@ describe("where it stands", () => {
       expect(tubeLengthM).toBe(mastHeightM);
     }
   });
+  it("a pole that stands already is as high as it is, whatever else is answered", () => {
+    const old = { support: given("existingPole" as const), poleHeightM: given(5) };
+    for (const cameraHeightM of [2, 3, 4.5]) {
+      const post = stand({ ...old, cameraHeightM: given(cameraHeightM) });
+      expect(post.mastHeightM).toBe(5);
+      near(post.keepClearM, 5 + 3.048, { within: 1e-9 });
+    }
+  });
+  it("a barn in the line lifts the radio to the pole's top and no further", () => {
+    const hidden = changed({
+      link: { sight: given("buildings"), between: given("barn 10 m high half way") },
+      mounting: { support: given("existingPole"), poleHeightM: given(4.2) },
+    });
+    expect(mounting(hidden).radioHeightM).toBe(4.2);
+    const { says } = designOf(hidden, syntheticWorld).findings.find(({ id }) => id === "link.blocked")!;
+    expect(says).toContain("radio at 4.2 m (the top of the pole)");
+  });
   it("pipe by the inch in the United States, metric tube elsewhere", () => {
     expect(mounting(typicalBrief).tube!.name).toMatch(/in schedule 40/);
     expect(mounting(at(sites.north40)).tube!.name).toMatch(/x .* mm/);

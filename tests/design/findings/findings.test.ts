@@ -147,6 +147,21 @@ const cases: readonly Case[] = [
     gone: mounting({ overheadLine: given("no") }),
     says: /Nobody has looked/,
   },
+  // 2 x 120 W reach from 2 to 3.1 m
+  {
+    id: "mounting.poleHeight",
+    severity: "stop",
+    fires: mounting({ support: given("existingPole"), poleHeightM: given(3) }),
+    gone: mounting({ support: given("existingPole"), poleHeightM: given(3.2) }),
+    says: /ends at 3 m, and the upper edge of the panels would reach 3.1 m/,
+  },
+  {
+    id: "mounting.poleHeight",
+    severity: "stop",
+    fires: mounting({ support: given("existingPole"), poleHeightM: given(4), cameraHeightM: given(5) }),
+    gone: mounting({ support: given("existingPole"), poleHeightM: given(5), cameraHeightM: given(5) }),
+    says: /ends at 4 m, and what is to hang on it would reach 5 m/,
+  },
   {
     id: "place.unknown",
     severity: "stop",

@@ -46,7 +46,9 @@ export const briefs: Readonly<Record<string, Brief>> = {
   "small post with lithium": changed({ power: { chemistry: given("lifepo4") } }, small),
   "lithium in frost": changed({ power: { chemistry: given("lifepo4") } }),
   "lead in the tropics": at(sites.south5, changed({ power: { chemistry: given("agm") } })),
-  "an old pole": changed({ mounting: { support: given("existingPole"), poleDiameterMm: given(76) } }),
+  "an old pole": changed({
+    mounting: { support: given("existingPole"), poleDiameterMm: given(76), poleHeightM: given(5) },
+  }),
   "a pole nobody measured": changed({
     mounting: { support: given("existingPole"), poleDiameterMm: given(0, "assumed") },
   }),
