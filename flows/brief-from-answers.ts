@@ -20,7 +20,12 @@ import {
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
-import { LOOKED_CLEAR_M, SOILING_FRAC, TWILIGHT_MARGIN_H } from "../src/design/stand-ins.ts";
+import {
+  LOOKED_CLEAR_M,
+  SOILING_FRAC,
+  TWILIGHT_MARGIN_H,
+  WALL_AZIMUTH_DEG,
+} from "../src/design/stand-ins.ts";
 import type { Walked } from "../src/interview/conversation.ts";
 import type { KnownAfter, Topic } from "../src/interview/define.ts";
 import { monthIds } from "./hours.ts";
@@ -346,6 +351,7 @@ export function briefFromAnswers(
           ? read("mounting.wireDistance")
           : as(read("mounting.overhead"), (overhead) => LOOKED_CLEAR_M[overhead]),
       support: read("mounting.support"),
+      wallAzimuthDeg: as(read("mounting.wallFacing"), (wind) => WALL_AZIMUTH_DEG[wind]),
       cameraHeightM: read("mounting.cameraHeight"),
       poleDiameterMm:
         read("mounting.support").value === "existingPole" ? read("mounting.poleDiameter") : zero,

@@ -107,6 +107,33 @@ export const mountingTopic = topic(
     (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
   )
   .ask(
+    "wallFacing",
+    choice({
+      shows: "sun",
+      label: "Wall faces",
+      ask: "Which way does the wall face?",
+      hint: "The way you look with your back to it.",
+      why: "Panels on a wall can look out from it and to either side, but never back through it.",
+      how: "Stand with your back to the wall, a few steps away from steel, and read a compass or a phone. On a map: the side of the building.",
+      options: [
+        { id: "n", label: "North" },
+        { id: "ne", label: "North-east" },
+        { id: "e", label: "East" },
+        { id: "se", label: "South-east" },
+        { id: "s", label: "South" },
+        { id: "sw", label: "South-west" },
+        { id: "w", label: "West" },
+        { id: "nw", label: "North-west" },
+        { id: "unknown", label: "Nobody has looked yet" },
+      ],
+      unsure: {
+        use: "unknown",
+        because: "a wall that may face the wrong way is never taken as facing the sun",
+      },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "wall") }),
+  )
+  .ask(
     "cameraHeight",
     quantity({
       dimension: "length",

@@ -224,6 +224,8 @@ export interface Brief {
     /** Level distance from the spot within which there is surely no overhead wire: as far as was looked, or the nearest one's. */
     readonly freeGroundM: Given<number>;
     readonly support: Given<Support>;
+    /** Outwards from a wall, clockwise from true north; null where nobody has looked, or where it is no wall. */
+    readonly wallAzimuthDeg: Given<number | null>;
     readonly cameraHeightM: Given<number>;
     /** Outside diameter of a pole that stands already, mm; 0 where there is none. */
     readonly poleDiameterMm: Given<number>;

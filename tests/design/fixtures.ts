@@ -89,6 +89,7 @@ export const typicalBrief: Brief = {
     overheadLine: given("no"),
     freeGroundM: given(12),
     support: given("newMast"),
+    wallAzimuthDeg: given<number | null>(null),
     cameraHeightM: given(3),
     poleDiameterMm: given(0),
     poleHeightM: given(0),

@@ -115,7 +115,7 @@ describe("the flow", () => {
     const variants = [
       { "hours.when": "clock", "autonomy.consequence": "days", "link.sight": "trees" },
       { "hours.when": "season", "autonomy.consequence": "darkHours", "mounting.support": "existingPole" },
-      { "link.carrier": "cellular" },
+      { "link.carrier": "cellular", "mounting.support": "wall" },
     ];
     const reached = new Set(
       variants

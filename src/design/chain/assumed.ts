@@ -31,6 +31,7 @@ const lookedAtWords: Readonly<Record<string, string>> = {
   "place.horizon": "what stands round the panel",
   "mounting.overheadLine": "overhead wires",
   "mounting.support": "what it is mounted on",
+  "mounting.wallAzimuthDeg": "which way the wall faces",
   "mounting.soil": "the soil",
   "link.sight": "what lies between the radios",
   "link.between": "height and place of what stands between",

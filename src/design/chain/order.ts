@@ -112,6 +112,8 @@ function isCalledFor(path: string, brief: Brief): boolean {
     // Otherwise it is the same question as whether there is a wire.
     case "mounting.freeGroundM":
       return mounting.overheadLine.value === "yes";
+    case "mounting.wallAzimuthDeg":
+      return mounting.support.value === "wall";
     case "mounting.poleDiameterMm":
     case "mounting.poleHeightM":
       return mounting.support.value === "existingPole";

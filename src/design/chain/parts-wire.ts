@@ -145,13 +145,17 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
     });
   }
   const outsideRuns = brief.loads.devices.filter((device) => feedOf(device, brief) === "switch").length;
+  // a mobile network has no far end of one's own
+  const hasFarEnd = link?.carrier === "radio" || link?.carrier === "cable";
   parts.push(
     {
       id: "surge.data",
       name: "Surge protector for data lines, PoE-rated",
-      quantity: outsideRuns + (link ? 1 : 0),
+      quantity: outsideRuns + (hasFarEnd ? 1 : 0),
       unit: "",
-      specification: ["where each data line enters the box, and one at the far building"],
+      specification: [
+        `where each data line enters the box${hasFarEnd ? ", and one at the far building" : ""}`,
+      ],
       price: prices.DATA_SURGE,
       figures: ["link.carrier"],
     },

@@ -58,6 +58,7 @@ import { tube } from "./tube.ts";
 import { twoSizings } from "./two-sizings.ts";
 import { twoSources } from "./two-sources.ts";
 import { visit } from "./visit.ts";
+import { wallFacing } from "./wall-facing.ts";
 import { wireSize } from "./wire-size.ts";
 
 /**
@@ -74,6 +75,7 @@ export const rules: readonly Rule[] = [
   tallMast,
   poleHeight,
   support,
+  wallFacing,
   gust,
   groundFrame,
   inputVoltage,

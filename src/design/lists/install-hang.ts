@@ -43,12 +43,28 @@ function brackets(post: Post): MaybeStep {
   ];
   return (
     places.length > 0 &&
-    step("brackets", `Fix the empty brackets, measured from the ground: ${listed(places)}.`, {
+    step("brackets", `Fix the empty brackets, measured from the ground: ${listed(places)}.${apart(post)}`, {
       cautions: [...post.high, cautions.overheadLines(mounting.keepClearM)],
       why: "Empty brackets go up first, so that nobody holds a weight on a ladder while holes are found not to match.",
       expects: "Each bracket takes your full pull without turning.",
     })
   );
+}
+
+/** Least room between a camera and the panels' edge. @source judgement */
+const CAMERA_CLEAR_M = 0.2;
+
+/** Camera and panels at one height would stand in each other's way. */
+function apart(post: Post): string {
+  const { design, support, hasFrame } = post;
+  const { mounting, array, brief } = design;
+  if (array === null || array.panels === 0 || hasFrame || brief.view.scenes.length === 0) return "";
+  const halfM = mounting.panelHeightM - PANEL_LOWER_EDGE_M;
+  if (Math.abs(mounting.cameraHeightM - mounting.panelHeightM) > halfM + CAMERA_CLEAR_M) return "";
+  const both = `The panels and the ${post.cameras} come at about the same height:`;
+  return support === "wall" || support === "roof"
+    ? ` ${both} put them side by side with at least ${metres(0.5)} between them, where the panels stand neither in the picture nor in its light.`
+    : ` ${both} turn the arm of the ${post.cameras} out of the panels' way, so that they stand neither in the picture nor in its light.`;
 }
 
 function panel(post: Post): MaybeStep {

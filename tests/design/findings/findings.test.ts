@@ -162,6 +162,28 @@ const cases: readonly Case[] = [
     gone: mounting({ support: given("existingPole"), poleHeightM: given(5), cameraHeightM: given(5) }),
     says: /ends at 4 m, and what is to hang on it would reach 5 m/,
   },
+  // 40 N: the panels face south
+  {
+    id: "mounting.wallFacing",
+    severity: "caution",
+    fires: mounting({ support: given("wall") }),
+    gone: mounting({ support: given("wall"), wallAzimuthDeg: given(180) }),
+    says: /Nobody has looked which way the wall faces, and the panels must face south \(azimuth 180°\)/,
+  },
+  {
+    id: "mounting.wallFacing",
+    severity: "caution",
+    fires: mounting({ support: given("wall"), wallAzimuthDeg: given(120) }),
+    gone: mounting({ support: given("wall"), wallAzimuthDeg: given(135) }),
+    says: /60° to the side of it/,
+  },
+  {
+    id: "mounting.wallFacing",
+    severity: "stop",
+    fires: mounting({ support: given("wall"), wallAzimuthDeg: given(0) }),
+    gone: mounting({ support: given("newMast") }),
+    says: /180° to the side of it: they would look along the wall or into it/,
+  },
   {
     id: "place.unknown",
     severity: "stop",

@@ -1,8 +1,10 @@
 /** The lists and the design's own numbers: what is to be done fits what was worked out. */
 import { describe, expect, it } from "vitest";
-import { type Design, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { type Design, designOf, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { postLines, postSvg } from "../../../src/report/post-drawing.ts";
 import { nearRatio } from "../../helpers/near.ts";
-import { designNamed, designs } from "./variants.ts";
+import { changed, given, syntheticWorld } from "../fixtures.ts";
+import { briefs, designNamed, designs } from "./variants.ts";
 
 const stepsOf = (design: Design, id: ListId): readonly Step[] =>
   listsOf(design).find((list) => list.id === id)!.steps;
@@ -149,6 +151,42 @@ describe("voltages", () => {
         expect(restV, name).toBeLessThan(absorptionV);
       }
     }
+  });
+});
+
+describe("a post on a wall by the mobile network", () => {
+  const design = designOf(
+    changed(
+      {
+        mounting: { support: given("wall"), cameraHeightM: given(2.7) },
+        link: { carrier: given("cellular") },
+      },
+      briefs["by the mobile network"],
+    ),
+    syntheticWorld,
+  );
+  const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
+  it("buys no bracket for a pole, and one that turns the panels to the sun", () => {
+    expect(part("panelMount").name).toBe("Panel bracket for a wall, that turns and tilts");
+    expect(part("panelMount").specification.join()).toContain("turns to face azimuth 180°");
+    expect(part("clamps").name).toMatch(/^Wall brackets/);
+  });
+  it("buys no surge protector for a far building that it does not have", () => {
+    expect(part("surge.data")).toMatchObject({
+      quantity: 1,
+      specification: ["where each data line enters the box"],
+    });
+  });
+  it("puts camera and panels side by side where they come at one height", () => {
+    expect(stepOf(design, "installation", "brackets").does).toContain("put them side by side");
+    const higher = designOf(changed({ mounting: { cameraHeightM: given(5) } }, design.brief), syntheticWorld);
+    expect(stepOf(higher, "installation", "brackets").does).not.toContain("side by side");
+  });
+  it("is drawn without a pole and speaks of no moment at the ground", () => {
+    const lines = postLines(design, { width: 80, glyphs: "ascii" }).join("\n");
+    expect(lines).toContain(". wall");
+    expect(lines).not.toContain("|");
+    expect(postSvg(design)).toContain(">wall<");
   });
 });
 
