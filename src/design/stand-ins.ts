@@ -5,6 +5,8 @@
 import { comparedSources } from "../core/climate/index.ts";
 import { indexOfMin } from "../core/numerics/index.ts";
 
+export { PANEL_LOWER_EDGE_M } from "./practice/mounting.ts";
+
 /**
  * Weeks a year to assume that snow lies on a steep panel.
  *
