@@ -38,9 +38,9 @@ export const linkNotes = {
     source: "judgement, built from RFC 3550 headers (5.6 %) and retries",
   },
   monthlyGB: {
-    what: "data in a month when every stream is sent day and night",
-    formula: "Mbit/s x 10.8 x 30.44 days",
-    inputs: ["link.needMbps"],
+    what: "data in a month when every stream is sent for as long as the cameras run",
+    formula: `mean Mbit/s x ${1 + VIDEO_OVERHEAD_FRAC} x 10.8 x 30.44 days`,
+    inputs: ["view.meanMbps"],
     source: "arithmetic",
   },
   path: {

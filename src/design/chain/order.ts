@@ -23,7 +23,7 @@ export const restsOn: Readonly<Record<StageName, RestsOn>> = {
     topics: ["place", "autonomy", "power", "parts"],
     stages: ["climate", "sun", "loads", "reliability", "battery"],
   },
-  view: { topics: ["view", "loads"], stages: [] },
+  view: { topics: ["place", "view", "loads", "hours"], stages: [] },
   link: { topics: ["place", "link", "autonomy", "mounting"], stages: ["climate", "view"] },
   mounting: {
     topics: ["place", "mounting", "view"],

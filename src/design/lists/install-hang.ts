@@ -1,7 +1,8 @@
 /** The second visit, still without current: box, brackets, panels, cables, devices, and the other end. */
+import { declinationAtDeg } from "../chain/compass.ts";
 import { PANEL_LOWER_EDGE_M } from "../practice/mounting.ts";
 import * as cautions from "./cautions.ts";
-import { counted, degrees, listed, metres, squareCm, volts } from "./figures.ts";
+import { counted, degrees, fixedDegrees, listed, metres, squareCm, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
 import { backAimWords } from "./radio-words.ts";
@@ -84,10 +85,19 @@ function panel(post: Post): MaybeStep {
         post.livePanel,
         post.heat,
       ],
-      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. A compass shows magnetic north: correct it for the local declination.`,
+      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. ${compassWords(post)}`,
       expects: `Tilt within ${degrees(3)}, direction within ${degrees(10)}, the lower edge ${lowerEdge(post)}.`,
     },
   );
+}
+
+/** What a compass reads where the panels look. */
+function compassWords({ design }: Post): string {
+  const declinationDeg = declinationAtDeg(design.brief.place.site.value);
+  if (declinationDeg === null || design.sun === null)
+    return "A compass shows magnetic north: correct it for the local declination, and do not trust one near the magnetic poles.";
+  const readsDeg = (design.sun.azimuthDeg - declinationDeg + 360) % 360;
+  return `A compass shows magnetic north: here it reads ${degrees(readsDeg)} for that direction, the declination of ${fixedDegrees(Math.abs(declinationDeg))} ${declinationDeg < 0 ? "west" : "east"} taken off. Read it some metres away from steel.`;
 }
 
 const lowerEdge = ({ hasFrame, support }: Post): string =>
