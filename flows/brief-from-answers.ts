@@ -169,6 +169,7 @@ function devicesOf(read: Read, scenes: readonly Scene[]): readonly Device[] {
       dayW: runs === "night" ? zero : device("power"),
       nightExtraW: runs === "night" ? device("power") : zero,
       feed: "dc",
+      takes12V: as(device("volts"), (answer) => answer === "yes"),
       schedule: runs === "day" ? { kind: "daylight", marginH: 0 } : always,
       priority: shedding.extra,
     };

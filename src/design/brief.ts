@@ -131,6 +131,8 @@ export interface Device {
   /** Extra power in the dark (infrared light); 0 for most. */
   readonly nightExtraW: Given<number>;
   readonly feed: "poe" | "dc";
+  /** Only of a device that the builder named: whether it runs on the one supply of 12 V. */
+  readonly takes12V?: Given<boolean>;
   readonly schedule: Schedule;
   /** The lowest number sheds first when the battery falls. */
   readonly priority: number;

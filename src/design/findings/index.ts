@@ -9,6 +9,7 @@ import { controllerCurrent } from "./controller-current.ts";
 import { currency } from "./currency.ts";
 import { darkHours } from "./dark-hours.ts";
 import { darkMonths } from "./dark-months.ts";
+import { deviceVoltage } from "./device-voltage.ts";
 import { dimMonths } from "./dim-months.ts";
 import { footing } from "./footing.ts";
 import { frostHours } from "./frost-hours.ts";
@@ -84,6 +85,7 @@ export const rules: readonly Rule[] = [
   ownedBattery,
   ownedPanel,
   radioFeed,
+  deviceVoltage,
   poeClass,
   wireSize,
   shortCircuit,

@@ -185,6 +185,25 @@ const cases: readonly Case[] = [
     says: /180° to the side of it: they would look along the wall or into it/,
   },
   {
+    id: "loads.voltage",
+    severity: "stop",
+    fires: devices(camera, {
+      ...camera,
+      name: "Recorder 1",
+      kind: "recorder",
+      feed: "dc",
+      takes12V: given(false),
+    }),
+    gone: devices(camera, {
+      ...camera,
+      name: "Recorder 1",
+      kind: "recorder",
+      feed: "dc",
+      takes12V: given(true),
+    }),
+    says: /Recorder 1: not made for 12 V/,
+  },
+  {
     id: "place.unknown",
     severity: "stop",
     fires: at(null),
