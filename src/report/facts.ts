@@ -102,7 +102,13 @@ function pictureRows({ view, brief }: Design): readonly Row[] {
     ];
   });
   return view.scenes.length > 0 && view.storageGB > 0
-    ? [...rows, ["Storage", `${rough(view.storageGB)} GB for ${figure(brief.view.keepDays.value)} days.`]]
+    ? [
+        ...rows,
+        [
+          "Storage",
+          `${whole(Math.ceil(view.storageGB - 1e-9))} GB for ${figure(brief.view.keepDays.value)} days.`,
+        ],
+      ]
     : rows;
 }
 

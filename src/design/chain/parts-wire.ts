@@ -26,11 +26,11 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
     const controllers = worked.array?.controllers ?? 1;
     const bySize = new Map<string, { areaMm2: number; lengthM: number; names: string[] }>();
     for (const run of wiring.runs) {
-      const size = `${plain(run.areaMm2)} mm2 (${run.awg})`;
+      const size = run.sold;
       const count = countOf(run, controllers);
       const found = bySize.get(size) ?? { areaMm2: run.areaMm2, lengthM: 0, names: [] };
       bySize.set(size, {
-        areaMm2: run.areaMm2,
+        areaMm2: Math.max(found.areaMm2, run.areaMm2),
         lengthM: found.lengthM + 2 * run.lengthM * count,
         names: [...found.names, count > 1 ? `${run.name}, ${count} times` : run.name],
       });
