@@ -55,7 +55,7 @@ export const tellings: readonly Telling<Design>[] = [
       const spread = percent(there(design.climate).ghiUncertaintyFrac);
       return kWhPerM2 < 0.05
         ? `In ${month} the panel gets no sun at all there.`
-        : `${month} decides the size: ${n(kWhPerM2)} kWh/m2 a day on a panel facing ${sun.facing}, ${n(sun.tiltDeg)} degrees steep (sure to about ${spread}).`;
+        : `${month} decides the size: ${n(kWhPerM2)} kWh/m2 a day on a panel facing ${sun.facing} (azimuth ${sun.azimuthDeg.toFixed(0)} degrees), ${n(sun.tiltDeg)} degrees steep (sure to about ${spread}).`;
     },
     short: (design) => `${n(darkest(design).kWhPerM2)} kWh/m2 a day in ${darkest(design).month}`,
   },

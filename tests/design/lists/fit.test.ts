@@ -1,6 +1,7 @@
 /** The lists and the design's own numbers: what is to be done fits what was worked out. */
 import { describe, expect, it } from "vitest";
 import { type Design, designOf, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { figureBlock } from "../../../src/report/facts.ts";
 import { postLines, postSvg } from "../../../src/report/post-drawing.ts";
 import { nearRatio } from "../../helpers/near.ts";
 import { changed, given, syntheticWorld } from "../fixtures.ts";
@@ -279,6 +280,29 @@ describe("figures to be measured", () => {
     const { budget } = design.link!;
     expect(expects).toContain(`at the post about ${Math.round(budget!.farToNear.expectedDbm)} dBm`);
     expect(expects).toMatch(/Too low: swing slowly .* Far too low: /);
+  });
+  it("of the panels name what a compass reads: 180 - 7.5 = 172.5 in Colorado (World Magnetic Model 2025)", () => {
+    const { why } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "panel");
+    expect(why).toMatch(/here it reads 17[23]° for that direction, the declination of 7\.\d° east taken off/);
+  });
+  it("of one panel in the hand are not those of a whole string", () => {
+    let strings = 0;
+    for (const [name, design] of powered) {
+      const step = stepsOf(design, "installation").find(({ id }) => id === "ownedPanel");
+      if (step === undefined) continue;
+      strings += 1;
+      const { coldOpenCircuitV, inSeries } = design.array!;
+      const says = step.cautions.map((caution) => caution.says).join(" ");
+      expect(says, name).toContain(`up to ${Number((coldOpenCircuitV / inSeries).toFixed(1))} V`);
+    }
+    expect(strings).toBeGreaterThan(0);
+  });
+  it("of the store are one figure in plan, parts and settings", () => {
+    const design = designNamed("new mast, radio, nothing owned");
+    const wanted = `${Math.ceil(design.view.storageGB)} GB`;
+    expect(stepOf(design, "settings", "keep").does).toContain(wanted);
+    expect(design.parts.lines.find(({ id }) => id === "storage")!.specification.join()).toContain(wanted);
+    expect(JSON.stringify(figureBlock(design))).toContain(wanted);
   });
   it("of the aim say to correct for declination where only the distance is known", () => {
     const { does } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "aim");
