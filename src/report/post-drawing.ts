@@ -118,7 +118,8 @@ export function postLines(
     ...shapes.filter(({ name }) => name !== "wall").map((shape) => shape.y + shape.height),
   );
   const legend = [
-    `${highM.toFixed(1)} m high${design.mounting.footing === null ? "" : ` above ground, ${design.mounting.footing.depthM.toFixed(1)} m in it`}`,
+    `${highM.toFixed(1)} m high`,
+    ...(design.mounting.footing === null ? [] : [`${design.mounting.footing.depthM.toFixed(1)} m in ground`]),
     ...seen.map((name) => `${sign[name as keyof typeof sign]} ${name === "wall" ? saidOf(design) : name}`),
   ];
   return [...lines, ...wrappedLegend(legend, look.width)];

@@ -1,6 +1,7 @@
 import { fixed } from "../chain/words.ts";
 import type { Mounting } from "../design.ts";
 import { atLeastMetres } from "../lists/figures.ts";
+import { LOOKED_CLEAR_M } from "../stand-ins.ts";
 import type { Rule } from "./rule.ts";
 
 /** A mast that touches an overhead line kills whoever holds it: told first, and before anything is bought. */
@@ -36,7 +37,7 @@ export const overheadLine: Rule = ({ brief, mounting }) => {
     change:
       looked === "yes"
         ? "Choose another spot, or ask the line's owner before any work."
-        : `Stand on the spot, look up all round, and pace out ${clear}; answer the question about overhead wires again${looked === "no" ? ", for the further distance" : " when no line is nearer"}.`,
+        : `Stand on the spot, look up all round, and pace out ${clear}; answer the question about overhead wires again${mounting.keepClearM > LOOKED_CLEAR_M.noneFar ? ", with the distance of the nearest wire" : looked === "no" ? ", for the further distance" : " when no line is nearer"}.`,
   };
 };
 
