@@ -94,7 +94,7 @@ export function mountingStage(
     hasBox: boxStands === "mast",
     cameraHeightM,
     radioHeightM,
-    mastHeightM,
+    mastHeightM: topM,
   });
   const panelForceN = panelM2 * windLoad({ ...wind, parts: [{ ...panels, areaM2: 1 }] }).forceN;
   const headKg =

@@ -95,8 +95,7 @@ function ownedSteps(post: Post): readonly MaybeStep[] {
     array !== null &&
       usesOwned(post, "panel") &&
       step("ownedPanel", "Measure the open-circuit voltage of each panel you own, in full sun.", {
-        // one panel alone, not yet a string
-        cautions: [cautions.livePanel(array.coldOpenCircuitV / Math.max(1, array.inSeries)), post.heat],
+        cautions: [post.livePanel, post.heat],
         why: "A cracked cell or a burnt diode shows here, and costs no climb.",
         expects: `Between ${volts(0.85 * array.openCircuitV)} and ${volts(1.02 * array.openCircuitV)}: lower when hot. A third less means a dead part.`,
       }),

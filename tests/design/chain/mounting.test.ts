@@ -63,6 +63,18 @@ describe("where it stands", () => {
       near(post.keepClearM, 5 + 3.048, { within: 1e-9 });
     }
   });
+  it("a pole far higher than what hangs on it is no fault: a camera at 1 m, the panels on a frame", () => {
+    // 450 W stand in for the array: 2.25 m2 are too much for a pole; without a bank the box hangs at 1.2 m
+    const low = at(
+      null,
+      changed({
+        mounting: { support: given("existingPole"), poleHeightM: given(3), cameraHeightM: given(1) },
+        link: { carrier: given("none") },
+        power: { largestPanelW: given(450) },
+      }),
+    );
+    expect(mounting(low)).toMatchObject({ mastHeightM: 3, neededHeightM: 1, panelMount: "ground frame" });
+  });
   it("a barn in the line lifts the radio to the pole's top and no further", () => {
     const hidden = changed({
       link: { sight: given("buildings"), between: given("barn 10 m high half way") },

@@ -285,7 +285,7 @@ describe("figures to be measured", () => {
     const { why } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "panel");
     expect(why).toMatch(/here it reads 17[23]° for that direction, the declination of 7\.\d° east taken off/);
   });
-  it("of one panel in the hand are not those of a whole string", () => {
+  it("of one panel in the hand stand beside those of a whole string", () => {
     let strings = 0;
     for (const [name, design] of powered) {
       const step = stepsOf(design, "installation").find(({ id }) => id === "ownedPanel");
