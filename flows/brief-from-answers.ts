@@ -20,7 +20,12 @@ import {
   type TopicId,
   topicIds,
 } from "../src/design/brief.ts";
-import { SOILING_FRAC, TWILIGHT_MARGIN_H } from "../src/design/stand-ins.ts";
+import {
+  LOOKED_CLEAR_M,
+  SOILING_FRAC,
+  TWILIGHT_MARGIN_H,
+  WALL_AZIMUTH_DEG,
+} from "../src/design/stand-ins.ts";
 import type { Walked } from "../src/interview/conversation.ts";
 import type { KnownAfter, Topic } from "../src/interview/define.ts";
 import { monthIds } from "./hours.ts";
@@ -164,6 +169,7 @@ function devicesOf(read: Read, scenes: readonly Scene[]): readonly Device[] {
       dayW: runs === "night" ? zero : device("power"),
       nightExtraW: runs === "night" ? device("power") : zero,
       feed: "dc",
+      takes12V: as(device("volts"), (answer) => answer === "yes"),
       schedule: runs === "day" ? { kind: "daylight", marginH: 0 } : always,
       priority: shedding.extra,
     };
@@ -340,11 +346,17 @@ export function briefFromAnswers(
       sizing: read("power.sizing"),
     },
     mounting: {
-      overheadLine: read("mounting.overhead"),
+      overheadLine: as(read("mounting.overhead"), (overhead) => (overhead === "noneFar" ? "no" : overhead)),
+      freeGroundM:
+        read("mounting.overhead").value === "yes"
+          ? read("mounting.wireDistance")
+          : as(read("mounting.overhead"), (overhead) => LOOKED_CLEAR_M[overhead]),
       support: read("mounting.support"),
+      wallAzimuthDeg: as(read("mounting.wallFacing"), (wind) => WALL_AZIMUTH_DEG[wind]),
       cameraHeightM: read("mounting.cameraHeight"),
       poleDiameterMm:
         read("mounting.support").value === "existingPole" ? read("mounting.poleDiameter") : zero,
+      poleHeightM: read("mounting.support").value === "existingPole" ? read("mounting.poleHeight") : zero,
       gustMPerS: read("mounting.gust"),
       soil: read("mounting.soil"),
       frostDepthM: read("mounting.frost"),

@@ -248,6 +248,24 @@ export const loadsTopic = topic(
         }),
       )
       .ask(
+        "volts",
+        choice({
+          label: "Device voltage",
+          ask: "Does it run on 12 V direct current?",
+          hint: "Its label or plug says so: 12 V DC. A range such as 9 to 30 V DC includes it.",
+          why: "The post has one 12 V supply for such devices. Another voltage can destroy the device, or not start it.",
+          how: "Read the label on the device or on its plug: the output of the plug is what the device takes.",
+          options: [
+            { id: "yes", label: "Yes, 12 V" },
+            { id: "other", label: "No, another voltage" },
+          ],
+          unsure: {
+            use: "yes",
+            because: "most small devices do; read its label before you join it to anything",
+          },
+        }),
+      )
+      .ask(
         "runs",
         choice({
           label: "When it runs",

@@ -27,7 +27,7 @@ const notLooked =
 export const mountingTopic = topic(
   {
     id: "mounting",
-    version: 1,
+    version: 2,
     title: "Mounting",
     opening: "Now what holds it up. The first question is the one that saves lives.",
   },
@@ -37,14 +37,15 @@ export const mountingTopic = topic(
     "overhead",
     choice({
       label: "Overhead wires",
-      ask: "Is any overhead wire within the mast's length plus 3 m (10 ft) of the spot?",
-      hint: "Look up all round, also along the way you will carry and raise it.",
+      ask: "Is any overhead wire within 12 m (40 ft) of the spot?",
+      hint: "Enough for a mast of 9 m, its buried part counted, and 3 m (10 ft) more. Look also along the way you will carry it.",
       why: "A mast or ladder that touches a power line kills. It is the likeliest way to die on this job.",
-      how: "Go there and look up. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
+      how: "Go there, pace out 12 m (40 ft) to each side and look up. If the mast grows, you will be told to look further. If there is any wire and you do not know what it is, ask the electricity company before anything else.",
       options: [
         {
           id: "no",
           label: "No: I have looked",
+          aliases: ["none within 12 m"],
           also: noWires,
         },
         {
@@ -57,9 +58,32 @@ export const mountingTopic = topic(
           label: "Nobody has looked yet",
           also: notLooked,
         },
+        {
+          id: "noneFar",
+          label: "None within 25 m (82 ft) either: I have looked that far",
+          aliases: ["none within 25 m", "none far off either"],
+        },
       ],
       unsure: { use: "notLooked", because: "nothing may be raised there before somebody has looked up" },
     }),
+  )
+  .ask(
+    "wireDistance",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      label: "Distance of the nearest wire",
+      ask: "How far from the spot is the nearest overhead wire?",
+      hint: "Level along the ground, to the point right under the wire. Example: 11 m or 36 ft",
+      why: "Even if the mast falls towards the wire, 3 m (10 ft) must be left between them.",
+      how: "Pace it out on the ground and stay away from the wire itself. A long step is about 0.75 m.",
+      possible: { min: 0, max: 100 },
+      usual: { min: 0, max: 50 },
+      lean: "low",
+      unsure: { use: 0, because: "a wire whose distance nobody knows counts as too near" },
+    }),
+    (given) => ({ when: given(["mounting.overhead"], (overhead) => overhead === "yes") }),
   )
   .ask(
     "support",
@@ -109,6 +133,52 @@ export const mountingTopic = topic(
       unsure: { use: 76, because: "a common steel pole; measure it before you buy a clamp" },
     }),
     (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
+  )
+  .ask(
+    "poleHeight",
+    quantity({
+      dimension: "length",
+      unit: "m",
+      alsoUnit: "ft",
+      shows: "link",
+      label: "Pole's height",
+      ask: "How high above the ground does the pole that stands there reach?",
+      hint: "To its very top. Example: 5 m or 16 ft",
+      why: "Camera, panel and radio can hang no higher than the pole, and its height decides how far off wires must be.",
+      how: "Lean a stick of known length against it, step back and count how often the stick goes into the pole.",
+      possible: { min: 0.5, max: 40 },
+      usual: { min: 2, max: 12 },
+      lean: "low",
+      unsure: { use: 4, because: "a low guess for a pole that carries a lamp; measure it before you buy" },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "existingPole") }),
+  )
+  .ask(
+    "wallFacing",
+    choice({
+      shows: "sun",
+      label: "Wall faces",
+      ask: "Which way does the wall face?",
+      hint: "The way you look with your back to it.",
+      why: "Panels on a wall can look out from it and to either side, but never back through it.",
+      how: "Stand with your back to the wall, a few steps away from steel, and read a compass or a phone. On a map: the side of the building.",
+      options: [
+        { id: "n", label: "North" },
+        { id: "ne", label: "North-east" },
+        { id: "e", label: "East" },
+        { id: "se", label: "South-east" },
+        { id: "s", label: "South" },
+        { id: "sw", label: "South-west" },
+        { id: "w", label: "West" },
+        { id: "nw", label: "North-west" },
+        { id: "unknown", label: "Nobody has looked yet" },
+      ],
+      unsure: {
+        use: "unknown",
+        because: "a wall that may face the wrong way is never taken as facing the sun",
+      },
+    }),
+    (given) => ({ when: given(["mounting.support"], (support) => support === "wall") }),
   )
   .ask(
     "cameraHeight",

@@ -66,7 +66,7 @@ export const tellings: readonly Telling<Design>[] = [
       const spread = percent(there(design.climate).ghiUncertaintyFrac);
       return kWhPerM2 < 0.05
         ? `In ${month} the panel gets no sun at all there.`
-        : `${month} decides the size: ${n(kWhPerM2)} kWh/m2 a day on a panel facing ${sun.facing}, ${n(sun.tiltDeg)} degrees steep (sure to about ${spread}).`;
+        : `${month} decides the size: ${n(kWhPerM2)} kWh/m2 a day on a panel facing ${sun.facing} (azimuth ${sun.azimuthDeg.toFixed(0)} degrees), ${n(sun.tiltDeg)} degrees steep (sure to about ${spread}).`;
     },
     short: (design) => `${n(darkest(design).kWhPerM2)} kWh/m2 a day in ${darkest(design).month}`,
   },
@@ -169,10 +169,12 @@ export const tellings: readonly Telling<Design>[] = [
   {
     id: "mast",
     label: "Mast",
-    figure: (design) => design.mounting.tube?.name ?? null,
+    // the ground to keep free grows with the mast, and whoever has looked must hear of it
+    figure: ({ mounting }) =>
+      mounting.tube === null ? null : `${mounting.tube.name}, ${Math.ceil(mounting.keepClearM)} m free`,
     say: (design) => {
-      const { tube, mastHeightM, totalForceN } = design.mounting;
-      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground; the wind pushes with up to ${n(totalForceN)} N.`;
+      const { tube, mastHeightM, tubeLengthM, keepClearM, gustForceN } = design.mounting;
+      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground, ${n(tubeLengthM)} m long with its buried part, so no wire may be within ${n(Math.ceil(10 * keepClearM - 1e-9) / 10, 3)} m; the strongest gust pushes with ${n(gustForceN)} N.`;
     },
     short: (design) => `${there(design.mounting.tube).name}, ${n(design.mounting.mastHeightM)} m`,
   },

@@ -131,6 +131,8 @@ export interface Device {
   /** Extra power in the dark (infrared light); 0 for most. */
   readonly nightExtraW: Given<number>;
   readonly feed: "poe" | "dc";
+  /** Only of a device that the builder named: whether it runs on the one supply of 12 V. */
+  readonly takes12V?: Given<boolean>;
   readonly schedule: Schedule;
   /** The lowest number sheds first when the battery falls. */
   readonly priority: number;
@@ -221,10 +223,16 @@ export interface Brief {
   readonly mounting: {
     /** Distance cleared of overhead lines: yes, no, or nobody has looked. */
     readonly overheadLine: Given<"no" | "yes" | "notLooked">;
+    /** Level distance from the spot within which there is surely no overhead wire: as far as was looked, or the nearest one's. */
+    readonly freeGroundM: Given<number>;
     readonly support: Given<Support>;
+    /** Outwards from a wall, clockwise from true north; null where nobody has looked, or where it is no wall. */
+    readonly wallAzimuthDeg: Given<number | null>;
     readonly cameraHeightM: Given<number>;
     /** Outside diameter of a pole that stands already, mm; 0 where there is none. */
     readonly poleDiameterMm: Given<number>;
+    /** Top of that pole above ground; 0 where there is none. */
+    readonly poleHeightM: Given<number>;
     /** 3-second gust to design for. */
     readonly gustMPerS: Given<number>;
     readonly soil: Given<SoilClass>;

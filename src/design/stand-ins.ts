@@ -5,6 +5,8 @@
 import { comparedSources } from "../core/climate/index.ts";
 import { indexOfMin } from "../core/numerics/index.ts";
 
+export { PANEL_LOWER_EDGE_M } from "./practice/mounting.ts";
+
 /**
  * Weeks a year to assume that snow lies on a steep panel.
  *
@@ -83,6 +85,22 @@ export function mustChooseSun(
  * @source common practice, no source: 2 to 5 % where rain washes, 10 to 20 % in dry and dusty places
  */
 export const SOILING_FRAC = { washed: 0.03, some: 0.05, dusty: 0.15 } as const;
+
+/** How far round the spot somebody has looked for overhead wires, by the answer; the question names the figure. */
+export const LOOKED_CLEAR_M = { no: 12, noneFar: 25, yes: 0, notLooked: 0 } as const;
+
+/** Outwards from a wall by the wind it faces, clockwise from true north; null where nobody has looked. */
+export const WALL_AZIMUTH_DEG = {
+  n: 0,
+  ne: 45,
+  e: 90,
+  se: 135,
+  s: 180,
+  sw: 225,
+  w: 270,
+  nw: 315,
+  unknown: null,
+} as const;
 
 /** Before sunrise and after sunset a camera that runs from dawn to dusk still sees. @source common practice, no source */
 export const TWILIGHT_MARGIN_H = 0.5;

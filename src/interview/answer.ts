@@ -212,7 +212,7 @@ function horizonReading(
     };
     return unusualHorizon(answer, elevationDeg, question) ?? { kind: "taken", answer, adds };
   }
-  const words = readHorizon(typed);
+  const words = readHorizon(typed, { eyeHeightM: question.eyeHeightM });
   if (words.kind === "refused") {
     // A lone figure of the wrong kind or size is better refused as one.
     return /^\D*[\d.,]+\s*\S*$/.test(typed)
@@ -230,9 +230,21 @@ function horizonReading(
     });
   const answer: Answer = { typed, value: { kind: "horizon", points: words.horizon }, origin: "estimate" };
   const isAssumed = words.obstacles.some((obstacle) => obstacle.isWidthAssumed);
-  const adds = isAssumed
-    ? "How wide it is was not said: I take an eighth of the compass, or a tree's own width."
-    : null;
+  const fromGround = readHorizon(typed);
+  const isLower =
+    fromGround.kind === "profile" &&
+    fromGround.obstacles.some(({ elevationDeg }, i) => elevationDeg > words.obstacles[i]!.elevationDeg);
+  const adds =
+    [
+      ...(isLower
+        ? [
+            `Seen from the panel, ${formatQuantity({ value: question.eyeHeightM, unit: "m" })} above the ground: ${formatQuantity({ value: highest, unit: "deg" })} at most.`,
+          ]
+        : []),
+      ...(isAssumed
+        ? ["How wide it is was not said: I take an eighth of the compass, or a tree's own width."]
+        : []),
+    ].join(" ") || null;
   return unusualHorizon(answer, highest, question) ?? { kind: "taken", answer, adds };
 }
 

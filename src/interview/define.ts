@@ -85,6 +85,8 @@ export interface ClockQuestion extends Wording {
 /** What hides the sky round the panel: one height all round, words, or pairs of azimuth and elevation. */
 export interface HorizonQuestion extends Wording {
   readonly kind: "horizon";
+  /** Of the panel above the ground: what is said in height and distance is seen from there. */
+  readonly eyeHeightM: number;
   /** Of the highest thing, degrees. */
   readonly possible: { readonly min: number; readonly max: number };
   readonly usual: { readonly min: number; readonly max: number };

@@ -109,7 +109,13 @@ function pictureRows({ view, brief }: Design): readonly Row[] {
     ];
   });
   return view.scenes.length > 0 && view.storageGB > 0
-    ? [...rows, ["Storage", `${rough(view.storageGB)} GB for ${figure(brief.view.keepDays.value)} days.`]]
+    ? [
+        ...rows,
+        [
+          "Storage",
+          `${whole(Math.ceil(view.storageGB - 1e-9))} GB for ${figure(brief.view.keepDays.value)} days.`,
+        ],
+      ]
     : rows;
 }
 
@@ -127,12 +133,13 @@ function linkRows({ link }: Design): readonly Row[] {
   ];
 }
 
-function mountRows({ mounting }: Design): readonly Row[] {
+function mountRows({ mounting, brief }: Design): readonly Row[] {
+  const standsInGround = ["newMast", "existingPole"].includes(brief.mounting.support.value);
   const { tube, footing, box, lifts } = mounting;
   const rows: Row[] = [
     [
       "Wind",
-      `${rough(mounting.totalForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s, ${rough(mounting.groundMomentNm)} Nm at the ground.`,
+      `${rough(mounting.gustForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s; design load (0.6 of it, for allowable stress): ${rough(mounting.totalForceN)} N${standsInGround ? `, ${rough(mounting.groundMomentNm)} Nm at the ground` : ""}.`,
     ],
   ];
   if (tube !== null)

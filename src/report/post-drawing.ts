@@ -83,7 +83,11 @@ function extent(shapes: readonly Shape[]): Omit<Drawn, "panelsLeft"> {
 /** All but the panels, the mast first. */
 function shapesOf(design: Design): readonly Shape[] {
   const { mounting, brief, link, battery } = design;
-  const shapes: Shape[] = [{ name: "mast", x: -0.04, y: 0, width: 0.08, height: mounting.mastHeightM }];
+  const isBuilding = brief.mounting.support.value === "wall" || brief.mounting.support.value === "roof";
+  // what hangs on a building has no pole: its face is drawn behind everything
+  const shapes: Shape[] = isBuilding
+    ? [{ name: "wall", x: -1.2, y: 0, width: 2.4, height: mounting.mastHeightM + 0.3 }]
+    : [{ name: "mast", x: -0.04, y: 0, width: 0.08, height: mounting.mastHeightM }];
   if (battery !== null && mounting.box !== null) {
     const { width, height } = boxM[mounting.box.stands];
     const isBeside = mounting.box.stands === "ground";
@@ -113,8 +117,8 @@ function shapesOf(design: Design): readonly Shape[] {
 }
 
 const glyphs = {
-  unicode: { mast: "│", panel: "▒", box: "█", camera: "◄", radio: "◊", footing: "░", ground: "─" },
-  ascii: { mast: "|", panel: "#", box: "B", camera: "<", radio: "*", footing: ":", ground: "-" },
+  unicode: { mast: "│", wall: "·", panel: "▒", box: "█", camera: "◄", radio: "◊", footing: "░", ground: "─" },
+  ascii: { mast: "|", wall: ".", panel: "#", box: "B", camera: "<", radio: "*", footing: ":", ground: "-" },
 } as const;
 type Glyphs = keyof typeof glyphs;
 /** A character is about twice as high as it is wide. */
@@ -168,11 +172,15 @@ export function postLines(
     return isBesidePanels ? `${line} and ${panelsLeft} more` : line;
   });
   const seen = [...new Set(shapes.map((shape) => shape.name))].filter((name) => name !== "mast");
-  const highM = Math.max(...shapes.map((shape) => shape.y + shape.height));
+  const highM = Math.max(
+    ...shapes.filter(({ name }) => name !== "wall").map((shape) => shape.y + shape.height),
+  );
   const legend = [
     `${highM.toFixed(1)} m high`,
+    ...(design.mounting.footing === null ? [] : [`${design.mounting.footing.depthM.toFixed(1)} m in ground`]),
     ...seen.map((name) => {
-      const words = name === "panel" ? panelWords(panels.length, panelsLeft) : name;
+      const words =
+        name === "panel" ? panelWords(panels.length, panelsLeft) : name === "wall" ? saidOf(design) : name;
       return `${sign[name as keyof typeof sign]} ${words}`;
     }),
   ];
@@ -206,6 +214,7 @@ function wrappedLegend(entries: readonly string[], width: number): readonly stri
 
 const fill: Readonly<Record<string, string>> = {
   mast: "#777",
+  wall: "#e4ddd0",
   panel: "#235",
   box: "#bbb",
   camera: "#333",
@@ -215,15 +224,18 @@ const fill: Readonly<Record<string, string>> = {
 
 const supportWords = { newMast: "mast", existingPole: "pole", wall: "wall", roof: "roof" } as const;
 
+const saidOf = ({ brief }: Design): string => supportWords[brief.mounting.support.value];
+
 /** A name with a height to measure up to, or a depth to dig. */
-function labelOf(name: string, { mounting, link, brief }: Design): string {
+function labelOf(name: string, design: Design): string {
+  const { mounting, link } = design;
   const heights: Readonly<Record<string, number | undefined>> = {
     mast: mounting.mastHeightM,
     camera: mounting.cameraHeightM,
     radio: link?.radio?.nearHeightM,
   };
   const heightM = heights[name];
-  const said = name === "mast" ? supportWords[brief.mounting.support.value] : name;
+  const said = name === "mast" || name === "wall" ? saidOf(design) : name;
   if (heightM !== undefined) return `${said} ${heightM.toFixed(1)} m up`;
   return name === "footing" && mounting.footing !== null
     ? `${said} ${mounting.footing.depthM.toFixed(2)} m deep`

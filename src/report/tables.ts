@@ -129,7 +129,7 @@ export function wiringBlocks({ wiring, array, battery }: Design): Document {
         `${run.name}${run.isEnough ? "" : " (no conductor of the table is enough)"}`,
         run.lengthM.toFixed(1),
         rough(run.currentA),
-        `${figure(run.areaMm2)} mm2 (${run.awg})`,
+        run.sold,
         smallPercent(run.dropFrac),
         run.fuseA === null ? "none" : `${figure(run.fuseA)} A`,
         run.fuseReason,

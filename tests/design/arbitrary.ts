@@ -130,9 +130,12 @@ export const anyBrief: fc.Arbitrary<Brief> = fc.record({
   }),
   mounting: fc.record({
     overheadLine: one("no", "yes", "notLooked"),
+    freeGroundM: one(0, 12, 25),
     support: one("newMast", "existingPole", "wall", "roof"),
+    wallAzimuthDeg: one(null, 0, 45, 180, 270),
     cameraHeightM: quantity(1, 15),
     poleDiameterMm: quantity(0, 600),
+    poleHeightM: one(0, 3, 8),
     gustMPerS: quantity(20, 95),
     soil: one("rock", "gravel", "sand", "clay", "soft"),
     frostDepthM: quantity(0, 4),

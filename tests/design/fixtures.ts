@@ -87,9 +87,12 @@ export const typicalBrief: Brief = {
   },
   mounting: {
     overheadLine: given("no"),
+    freeGroundM: given(12),
     support: given("newMast"),
+    wallAzimuthDeg: given<number | null>(null),
     cameraHeightM: given(3),
     poleDiameterMm: given(0),
+    poleHeightM: given(0),
     gustMPerS: given(45),
     soil: given("clay"),
     frostDepthM: given(0.6),

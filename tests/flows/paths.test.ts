@@ -105,6 +105,7 @@ describe("the flow", () => {
       "loads.fan": "2 W",
       "loads.extra.1.kind": "lamp",
       "loads.extra.2.kind": "none",
+      "mounting.overhead": "yes",
       "place.fine": "mine",
       "place.sun": "a station",
       "parts.owned.1.kind": "battery",
@@ -115,7 +116,7 @@ describe("the flow", () => {
     const variants = [
       { "hours.when": "clock", "autonomy.consequence": "days", "link.sight": "trees" },
       { "hours.when": "season", "autonomy.consequence": "darkHours", "mounting.support": "existingPole" },
-      { "link.carrier": "cellular" },
+      { "link.carrier": "cellular", "mounting.support": "wall" },
     ];
     const reached = new Set(
       variants
@@ -186,5 +187,31 @@ describe("the brief made from answers", () => {
       "hours.toMonth": "feb",
     });
     expect(brief.hours.runsInMonth.value.map(Number)).toEqual([1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1]);
+  });
+});
+
+describe("overhead wires", () => {
+  const mountingOf = (answers: Readonly<Record<string, string>>) => {
+    const { state } = runScript(interviewAt(mild), { name: "x", currency: "GBP" }, answers);
+    return briefFromAnswers(
+      topics,
+      walkAll(topics, state.answers, () => mild, "metric"),
+      {
+        name: "x",
+        currency: "GBP",
+      },
+    ).mounting;
+  };
+  it.each([
+    [{ "mounting.overhead": "no" }, "no", 12],
+    [{ "mounting.overhead": "No: I have looked" }, "no", 12],
+    [{ "mounting.overhead": "none within 25 m" }, "no", 25],
+    [{ "mounting.overhead": "4" }, "no", 25],
+    [{ "mounting.overhead": "yes", "mounting.wireDistance": "36 ft" }, "yes", 10.9728],
+    [{ "mounting.overhead": "yes", "mounting.wireDistance": "unsure" }, "yes", 0],
+    [{ "mounting.overhead": "unsure" }, "notLooked", 0],
+  ] as const)("%o: looked out to a distance that the question names", (answers, line, freeM) => {
+    const { overheadLine, freeGroundM } = mountingOf(answers);
+    expect([overheadLine.value, freeGroundM.value]).toEqual([line, freeM]);
   });
 });

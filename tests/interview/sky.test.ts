@@ -19,6 +19,7 @@ const topics = [
         ...wording,
         label: "Shade",
         ask: "What stands there?",
+        eyeHeightM: 2,
         possible: { min: 0, max: 80 },
         usual: { min: 0, max: 25 },
         unsure: { use: [{ azimuthDeg: 0, elevationDeg: 10 }], because: "one fist all round" },
@@ -95,6 +96,17 @@ describe("what stands round the panel", () => {
     // An eighth of the compass about south is 157.5 to 202.5.
     const inTheSouth = points.filter((point) => point.elevationDeg === 15).map((point) => point.azimuthDeg);
     expect(inTheSouth).toEqual([157.5, 202.5]);
+  });
+
+  it("in height and distance is seen from the panel, and that is said", () => {
+    const heard = ({ effects }: { readonly effects: readonly Effect[] }) => JSON.stringify(effects);
+    const hedge = shade("hedge to the south, 2 m high, 6 m away");
+    expect(pointsOf(hedge.state)).toEqual([]);
+    expect(heard(hedge)).toContain("Seen from the panel, 2 m above the ground: 0 deg at most.");
+    const wall = shade("wall to the south, 5 m high, 9 m away");
+    // atan((5 - 2) / 9) = 18.43 deg; from the ground it would be 29.05
+    expect(Math.max(...pointsOf(wall.state)!.map((point) => point.elevationDeg))).toBeCloseTo(18.43, 1);
+    expect(heard(shade("hill to the south, 15 deg high"))).not.toContain("Seen from the panel");
   });
 
   it("in pairs is taken as typed", () => {

@@ -86,7 +86,7 @@ describe("the drawing", () => {
       const block = documents.find(([name]) => name === wanted)![1].find(({ kind }) => kind === "drawing")!;
       return block.kind === "drawing" ? block.svg : "";
     };
-    expect(label("a wall")).toContain(">wall ");
+    expect(label("a wall")).toContain(">wall<");
     expect(label("a wall")).not.toContain(">mast ");
     expect(label("by cable")).toContain(">mast ");
   });

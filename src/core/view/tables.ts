@@ -132,5 +132,5 @@ export const COMMON_SENSORS: readonly Sensor[] = [
 /** Widths in pixels that cameras are sold with, rising (common practice, no source). */
 export const COMMON_WIDTHS_PX: readonly number[] = [1280, 1920, 2560, 2688, 3072, 3840];
 
-/** Focal lengths that fixed cameras are sold with, mm, rising (common practice, no source). */
-export const COMMON_FOCAL_LENGTHS_MM: readonly number[] = [2.8, 4, 6, 8, 12];
+/** Focal lengths that fixed cameras are sold with or take as a lens of their own, mm, rising (common practice, no source). */
+export const COMMON_FOCAL_LENGTHS_MM: readonly number[] = [2.8, 4, 6, 8, 12, 16, 25, 50];

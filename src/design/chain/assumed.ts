@@ -14,8 +14,10 @@ export const measurableWords: Words = {
   "loads.devices.dayW": ["power of", "W"],
   "loads.devices.nightExtraW": ["infrared power of", "W"],
   "autonomy.visitDays": ["days until somebody comes by", ""],
+  "mounting.freeGroundM": ["distance of the nearest overhead wire", "m"],
   "mounting.cameraHeightM": ["height of the camera", "m"],
   "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
+  "mounting.poleHeightM": ["height of the pole", "m"],
   "mounting.gustMPerS": ["design gust", "m/s"],
   "mounting.frostDepthM": ["frost depth", "m"],
   "link.distanceM": ["distance to the far end", "m"],
@@ -29,7 +31,9 @@ const lookedAtWords: Readonly<Record<string, string>> = {
   "place.horizon": "what stands round the panel",
   "mounting.overheadLine": "overhead wires",
   "mounting.support": "what it is mounted on",
+  "mounting.wallAzimuthDeg": "which way the wall faces",
   "mounting.soil": "the soil",
+  "loads.devices.takes12V": "that it runs on 12 V:",
   "link.sight": "what lies between the radios",
   "link.between": "height and place of what stands between",
   "parts.battery": "the battery you own",
@@ -63,10 +67,20 @@ export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): 
   return `${what}${which} (${figure}${unit === "" || unit === "°" ? unit : ` ${unit}`})`;
 }
 
+function deviceNamed(path: string, brief: Brief): string {
+  const [, index] = /^loads\.devices\.(\d+)\./.exec(path) ?? [];
+  return index === undefined ? "" : ` ${brief.loads.devices[Number(index)]!.name}`;
+}
+
 /** The stand-ins of a brief that somebody could replace by looking or measuring. */
 export const assumedFacts = (brief: Brief): readonly AssumedAnswer[] => assumedAnswers(brief).filter(isFact);
 
 /** The same in words, with their figures where they have any. */
 export function assumedFactWords(brief: Brief): readonly string[] {
-  return assumedFacts(brief).map((answer) => lookedAtWords[answer.path] ?? measurableCalled(answer, brief));
+  return assumedFacts(brief).map((answer) => {
+    const looked = lookedAtWords[pathKind(answer.path)];
+    return looked === undefined
+      ? measurableCalled(answer, brief)
+      : `${looked}${deviceNamed(answer.path, brief)}`;
+  });
 }

@@ -10,7 +10,7 @@ import {
 } from "../../core/link/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
 import type { LinkClearance } from "../design.ts";
-import { CLEARANCE_FRAC, COST_PER_M, HIGHEST_RADIO_M, HIGHEST_THOUGHT_OF_M } from "../practice/link.ts";
+import { CLEARANCE_FRAC, COST_PER_M, HIGHEST_THOUGHT_OF_M } from "../practice/link.ts";
 import { groundAtEnd, obstacleCalled, surveyedPath, type Way } from "./link-path.ts";
 
 interface Heights {
@@ -28,15 +28,15 @@ function wholePath(way: Way, heights: Heights): Path {
 /** Up in whole centimetres, so that rounding never leaves the raised path a hair short. */
 const upM = (heightM: number): number => Math.ceil(heightM * 100 - 1e-6) / 100;
 
-/** The post's radio where it was meant to be, or as much higher as it must and a mast raised by hand allows. */
-export function nearHeightM(way: Way, heights: Heights): number {
+/** The post's radio where it was meant to be, or as much higher as it must and as what carries it allows. */
+export function nearHeightM(way: Way, heights: Heights, highestM: number): number {
   const { isClear, heightsThatClear } = pathClearance({
     ...wholePath(way, heights),
     clearanceFrac: CLEARANCE_FRAC,
   });
   if (isClear) return heights.nearHeightM;
   const neededM = upM(heightsThatClear.nearAloneM - groundAtEnd(way, "near"));
-  return Math.max(heights.nearHeightM, Math.min(neededM, HIGHEST_RADIO_M));
+  return Math.max(heights.nearHeightM, Math.min(neededM, highestM));
 }
 
 /** @param isTropical  the climate of ITU-R P.530's rules: within 23.5 degrees of the equator */

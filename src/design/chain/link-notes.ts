@@ -38,9 +38,9 @@ export const linkNotes = {
     source: "judgement, built from RFC 3550 headers (5.6 %) and retries",
   },
   monthlyGB: {
-    what: "data in a month when every stream is sent day and night",
-    formula: "Mbit/s x 10.8 x 30.44 days",
-    inputs: ["link.needMbps"],
+    what: "data in a month when every stream is sent for as long as the cameras run",
+    formula: `mean Mbit/s x ${1 + VIDEO_OVERHEAD_FRAC} x 10.8 x 30.44 days`,
+    inputs: ["view.meanMbps"],
     source: "arithmetic",
   },
   path: {
@@ -62,7 +62,7 @@ export const linkNotes = {
   },
   clearance: {
     what: "room between the line and what comes nearest, by three rules, and which end had better rise",
-    formula: `line less top less the earth's bulge d1 d2/(2 k R), over the first Fresnel radius sqrt(wave length x d1 d2/d); ${CLEARANCE_FRAC} of it at the median k must be free; the post's radio is raised up to ${HIGHEST_RADIO_M} m for it; cheapest pair where a metre at the post costs ${COST_PER_M.near / COST_PER_M.far} times one at the other end`,
+    formula: `line less top less the earth's bulge d1 d2/(2 k R), over the first Fresnel radius sqrt(wave length x d1 d2/d); ${CLEARANCE_FRAC} of it at the median k must be free; the post's radio is raised up to ${HIGHEST_RADIO_M} m for it, or to the top of a pole that stands already; cheapest pair where a metre at the post costs ${COST_PER_M.near / COST_PER_M.far} times one at the other end`,
     inputs: ["link.path", "brief.mounting.cameraHeightM", "brief.link.farHeightM"],
     source:
       "Recommendations ITU-R P.526 clause 2.1 and P.530 clause 2.2.2.1 (from memory, partly confirmed); costs: judgement",

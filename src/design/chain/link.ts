@@ -18,7 +18,6 @@ import {
   VIDEO_OVERHEAD_FRAC,
 } from "../../core/link/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
-import { compassTrust, MAGNETIC_MODEL_YEARS, magneticDeclinationDeg } from "../../core/place/index.ts";
 import { monthlyDataGB } from "../../core/view/index.ts";
 import type { Brief } from "../brief.ts";
 import type {
@@ -39,9 +38,11 @@ import {
   BARE_TREES_FRAC,
   FEED_LOSS_DB,
   FIRST_FREQUENCY_MHZ,
+  highestRadioM,
   SHARED_END_WIDTH_DEG,
   wantedFadeMarginDb,
 } from "../practice/link.ts";
+import { declinationAtDeg } from "./compass.ts";
 import { choiceOf } from "./link-choices.ts";
 import { clearanceOf, isTropicalAt, nearHeightM } from "./link-clearance.ts";
 import { surveyedPath, type Way, wayOf } from "./link-path.ts";
@@ -58,7 +59,7 @@ export function linkStage(brief: Brief, climate: Climate | null, view: View): Li
   return {
     carrier,
     needMbps,
-    monthlyGB: monthlyDataGB({ streamMbps: needMbps }),
+    monthlyGB: monthlyDataGB({ streamMbps: view.meanMbps * (1 + VIDEO_OVERHEAD_FRAC) }),
     ...(carrier === "radio" ? radioLink(brief, climate, view) : noRadio),
   };
 }
@@ -82,7 +83,7 @@ function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink
   const meant = { nearHeightM: brief.mounting.cameraHeightM.value, farHeightM: brief.link.farHeightM.value };
   const heightsAt = (frequencyMHz: number) => {
     const heights = { ...meant, frequencyMHz };
-    return { ...heights, nearHeightM: nearHeightM(way, heights) };
+    return { ...heights, nearHeightM: nearHeightM(way, heights, highestRadioM(brief.mounting)) };
   };
   const need = needOf(brief, climate, {
     path: surveyedPath(way, heightsAt(FIRST_FREQUENCY_MHZ)),
@@ -350,17 +351,12 @@ function sectorOf({ sector }: RadioTry): LinkSector | null {
   );
 }
 
-/** The magnetic field drifts by some tenths of a degree a year: the middle of the model's years will do for an aim. */
-const COMPASS_YEAR = (MAGNETIC_MODEL_YEARS.first + MAGNETIC_MODEL_YEARS.last) / 2;
-
 function aimOf(brief: Brief, way: Way, path: RadioNeed["path"], tried: RadioTry): LinkAim {
   const { distanceM, k } = path;
   const from = (ownHeightM: number, otherHeightM: number, gainDbi: number) =>
     antennaAim({ bearingDeg: way.bearingDeg ?? 0, distanceM, ownHeightM, otherHeightM, k, gainDbi });
   const there = from(path.nearHeightM, path.farHeightM, tried.gainDbi);
   const back = from(path.farHeightM, path.nearHeightM, tried.farGainDbi);
-  const site = brief.place.site.value;
-  const compass = site && { ...site, year: COMPASS_YEAR };
   return {
     tiltDeg: there.tiltDeg,
     backTiltDeg: back.tiltDeg,
@@ -368,6 +364,6 @@ function aimOf(brief: Brief, way: Way, path: RadioNeed["path"], tried: RadioTry)
     oneDbDeg: there.oneDbDeg,
     threeDbDeg: there.threeDbDeg,
     oneDbAcrossM: there.oneDbAcrossM,
-    declinationDeg: compass && compassTrust(compass) === "good" ? magneticDeclinationDeg(compass) : null,
+    declinationDeg: declinationAtDeg(brief.place.site.value),
   };
 }

@@ -68,6 +68,12 @@ export const mountingNotes = {
   },
   mastHeightM: {
     what: "top of the mast above ground",
+    formula: "highest of what hangs on it; a pole that stands already as answered",
+    inputs: ["mounting.neededHeightM", "brief.mounting.poleHeightM"],
+    source: "arithmetic",
+  },
+  neededHeightM: {
+    what: "highest thing on it",
     formula: "highest of camera, radio and upper edge of the panels",
     inputs: ["mounting.cameraHeightM", "mounting.radioHeightM", "mounting.panelHeightM"],
     source: "arithmetic",
@@ -100,6 +106,18 @@ export const mountingNotes = {
     what: "wind force on everything on the mast, 0.6 of the gust's",
     formula: "sum over panels, cameras, radio, box and tube",
     inputs: WIND,
+    source: ASCE,
+  },
+  panelGustForceN: {
+    what: "the strongest gust's true push on the panels",
+    formula: "panel force / 0.6",
+    inputs: ["mounting.panelForceN"],
+    source: ASCE,
+  },
+  gustForceN: {
+    what: "the strongest gust's true push on everything on the mast",
+    formula: "total force / 0.6",
+    inputs: ["mounting.totalForceN"],
     source: ASCE,
   },
   groundMomentNm: {
@@ -150,7 +168,7 @@ export const mountingNotes = {
   },
   keepClearM: {
     what: "least level distance from the mast's foot to an overhead line",
-    formula: "whole length of the tube + 10 ft, for lines up to 50 kV",
+    formula: "whole length of the tube, or the highest thing on a lower pole, + 10 ft, for lines up to 50 kV",
     inputs: ["mounting.tubeLengthM"],
     source: "OSHA 1910.333(c)(3); adding the mast's length: common practice, no source",
   },

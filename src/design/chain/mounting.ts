@@ -1,4 +1,5 @@
 import {
+  ALLOWABLE_STRESS_WIND_FRAC,
   batteryVentilation,
   boxForceCoefficient,
   boxRise,
@@ -65,12 +66,15 @@ export function mountingStage(
   const panelHeightM = panelMount === "mast" ? PANEL_LOWER_EDGE_M + sideM / 2 : GROUND_FRAME_HEIGHT_M;
   const cameraHeightM = mounting.cameraHeightM.value;
   const radioHeightM = link?.radio?.nearHeightM ?? cameraHeightM;
-  const mastHeightM = Math.max(
+  const topM = Math.max(
     cameraHeightM,
     radioHeightM,
     panelMount === "mast" ? panelHeightM + sideM / 2 : 0,
     0.5,
   );
+  // a pole that stands already is as high as it is, whatever is to hang on it
+  const poleM = mounting.support.value === "existingPole" ? mounting.poleHeightM.value : 0;
+  const mastHeightM = poleM > 0 ? poleM : topM;
   const bankKg = battery?.bankKg ?? 0;
   const boxStands = bankKg > HEAVIEST_BANK_ON_MAST_KG ? "ground" : "mast";
 
@@ -90,7 +94,7 @@ export function mountingStage(
     hasBox: boxStands === "mast",
     cameraHeightM,
     radioHeightM,
-    mastHeightM,
+    mastHeightM: topM,
   });
   const panelForceN = panelM2 * windLoad({ ...wind, parts: [{ ...panels, areaM2: 1 }] }).forceN;
   const headKg =
@@ -102,7 +106,7 @@ export function mountingStage(
   const isNew = mounting.support.value === "newMast";
   const picked = pickTube({
     ...wind,
-    heightM: mastHeightM,
+    heightM: topM,
     parts,
     headMassKg: headKg,
     family: tubeFamily(brief.place.site.value?.countryCode ?? null),
@@ -111,7 +115,8 @@ export function mountingStage(
   const load = isNew ? fit.wind : windLoad({ ...wind, parts });
   const footing = isNew ? footingOf(brief, { fit, mastHeightM }) : null;
   const tubeLengthM = mastHeightM + (footing?.depthM ?? 0);
-  const tubeKg = (fit.massKg / mastHeightM) * tubeLengthM;
+  const raisedM = Math.max(tubeLengthM, topM);
+  const tubeKg = (fit.massKg / topM) * tubeLengthM;
 
   return {
     tiltDeg: sun?.tiltDeg ?? null,
@@ -122,6 +127,7 @@ export function mountingStage(
     radioHeightM,
     boxHeightM: boxStands === "mast" ? BOX_HEIGHT_M : BOX_ON_GROUND_M,
     mastHeightM,
+    neededHeightM: topM,
     tubeLengthM,
     gustMPerS,
     velocityPressurePa: velocityPressurePa({
@@ -131,6 +137,8 @@ export function mountingStage(
     }),
     panelForceN,
     totalForceN: load.forceN,
+    panelGustForceN: panelForceN / ALLOWABLE_STRESS_WIND_FRAC,
+    gustForceN: load.forceN / ALLOWABLE_STRESS_WIND_FRAC,
     groundMomentNm: load.momentNm,
     tube: isNew
       ? {
@@ -146,7 +154,7 @@ export function mountingStage(
     footing,
     box: boxOf({ battery, loads, stands: boxStands }),
     lifts: liftsOf({ battery, array, tubeKg: isNew ? tubeKg : null, hasFooting: footing !== null }),
-    keepClearM: overheadLineClearanceM({ mastLengthM: Math.max(0.5, tubeLengthM) }),
+    keepClearM: overheadLineClearanceM({ mastLengthM: Math.max(0.5, raisedM) }),
   };
 }
 

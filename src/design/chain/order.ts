@@ -23,7 +23,7 @@ export const restsOn: Readonly<Record<StageName, RestsOn>> = {
     topics: ["place", "autonomy", "power", "parts"],
     stages: ["climate", "sun", "loads", "reliability", "battery"],
   },
-  view: { topics: ["view", "loads"], stages: [] },
+  view: { topics: ["place", "view", "loads", "hours"], stages: [] },
   link: { topics: ["place", "link", "autonomy", "mounting"], stages: ["climate", "view"] },
   mounting: {
     topics: ["place", "mounting", "view"],
@@ -109,7 +109,13 @@ function isCalledFor(path: string, brief: Brief): boolean {
       return consequence === "days";
     case "autonomy.askedDarkHours":
       return consequence === "darkHours";
+    // Otherwise it is the same question as whether there is a wire.
+    case "mounting.freeGroundM":
+      return mounting.overheadLine.value === "yes";
+    case "mounting.wallAzimuthDeg":
+      return mounting.support.value === "wall";
     case "mounting.poleDiameterMm":
+    case "mounting.poleHeightM":
       return mounting.support.value === "existingPole";
     case "mounting.soil":
     case "mounting.frostDepthM":

@@ -4,6 +4,19 @@ import * as prices from "../practice/prices.ts";
 import { type Draft, times, type Worked } from "./part-draft.ts";
 import { fixed, plain } from "./words.ts";
 
+const SUPPORT_WORDS = {
+  newMast: "mast",
+  existingPole: "pole",
+  wall: "wall",
+  roof: "wall below the roof",
+} as const;
+const BRACKETS = {
+  newMast: "Panel bracket for a pole",
+  existingPole: "Panel bracket for a pole",
+  wall: "Panel bracket for a wall, that turns and tilts",
+  roof: "Panel frame for a roof, that turns and tilts",
+} as const;
+
 export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { mounting, battery, array } = worked;
   const { tube, footing, box } = mounting;
@@ -18,7 +31,9 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
         battery?.chemistry === "agm"
           ? `vented: at least ${fixed(box.openingCm2, 1)} cm2 free low down and again high up, behind insect screens; electronics apart from the battery's air`
           : "IP65, with a breather",
-        box.stands === "ground" ? "stands on the ground" : "hangs on the mast",
+        box.stands === "ground"
+          ? "stands on the ground"
+          : `hangs on the ${SUPPORT_WORDS[brief.mounting.support.value]}`,
       ],
       // usual boxes hold about 60 litres
       price: times(prices.BOX, Math.max(1, box.volumeL / 60)),
@@ -31,7 +46,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       unit: "set",
       specification: [
         "rod of at least 2.4 m (8 ft) and 16 mm (5/8 in), or what your code asks; 16 mm2 (6 AWG) copper",
-        "one electrode for mast, panel frames, box and surge protectors",
+        "one electrode for whatever of metal there is: mast, panel frames, box and surge protectors",
       ],
       price: prices.EARTH_SET,
       figures: [],
@@ -64,18 +79,28 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
   }
   if (array) {
     const onMast = mounting.panelMount === "mast";
+    const isOnBuilding = ["wall", "roof"].includes(brief.mounting.support.value);
     parts.push({
       id: "panelMount",
-      name: onMast ? "Panel bracket for a pole" : "Ground frame for the panels, with its anchors",
+      name: onMast ? BRACKETS[brief.mounting.support.value] : "Ground frame for the panels, with its anchors",
       quantity: 1,
       unit: "",
       specification: [
         `for ${array.panels === 1 ? "1 panel" : `${array.panels} panels`} of ${plain(array.panelW)} W (${fixed(array.areaM2, 1)} m2, ${fixed(array.panels * array.panelKg, 0)} kg)`,
         mounting.tiltDeg === null ? "tilt to be set" : `tilt ${fixed(mounting.tiltDeg, 0)}°`,
-        `bears ${fixed(mounting.panelForceN, 0)} N of wind (0.6 of the design gust)`,
+        ...(onMast && isOnBuilding && mounting.azimuthDeg !== null
+          ? [`turns to face azimuth ${fixed(mounting.azimuthDeg, 0)}°, whichever way the building faces`]
+          : []),
+        `bears ${fixed(mounting.panelGustForceN, 0)} N in the strongest gust (${fixed(mounting.panelForceN, 0)} N, 0.6 of it, where its maker states allowable loads)`,
       ],
       price: prices.panelMount({ areaM2: array.areaM2, isOnMast: onMast }),
-      figures: ["mounting.panelForceN", "mounting.tiltDeg", "array.panels", "array.panelW"],
+      figures: [
+        "mounting.panelGustForceN",
+        "mounting.panelForceN",
+        "mounting.tiltDeg",
+        "array.panels",
+        "array.panelW",
+      ],
     });
   }
   const poleMm = tube?.outsideMm ?? brief.mounting.poleDiameterMm.value;

@@ -3,9 +3,11 @@ import { pvCircuitCurrents } from "../../core/wiring/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Run } from "../design.ts";
 import * as prices from "../practice/prices.ts";
+import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
 import { shedFirst } from "./reliability-loads.ts";
+import { isConverted } from "./wire-loads.ts";
 import { fixed, plain } from "./words.ts";
 
 const sign: Draft = {
@@ -25,11 +27,11 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
     const controllers = worked.array?.controllers ?? 1;
     const bySize = new Map<string, { areaMm2: number; lengthM: number; names: string[] }>();
     for (const run of wiring.runs) {
-      const size = `${plain(run.areaMm2)} mm2 (${run.awg})`;
+      const size = run.sold;
       const count = countOf(run, controllers);
       const found = bySize.get(size) ?? { areaMm2: run.areaMm2, lengthM: 0, names: [] };
       bySize.set(size, {
-        areaMm2: run.areaMm2,
+        areaMm2: Math.max(found.areaMm2, run.areaMm2),
         lengthM: found.lengthM + 2 * run.lengthM * count,
         names: [...found.names, count > 1 ? `${run.name}, ${count} times` : run.name],
       });
@@ -61,18 +63,30 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       price: prices.MAIN_FUSE,
       figures: ["wiring.runs", "wiring.mainFuseKind"],
     });
-    const busRuns = wiring.runs.filter(
+    const branches = wiring.runs.filter(
       ({ fuseA, from, to }) => fuseA !== null && from !== "battery" && to !== "battery",
     );
-    parts.push({
-      id: "fuse.bus",
-      name: "Fuses for the load bus, with block",
-      quantity: busRuns.length,
+    const block = (about: Pick<Draft, "id" | "name">, runs: readonly Run[]): Draft => ({
+      ...about,
+      quantity: runs.length,
       unit: "",
-      specification: busRuns.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
+      specification: runs.map(({ name, fuseA }) => `${name}: ${plain(fuseA!)} A`),
       price: prices.SMALL_FUSE,
       figures: ["wiring.runs"],
     });
+    parts.push(
+      block(
+        { id: "fuse.bus", name: "Fuses for the load bus, with block" },
+        branches.filter((run) => !isConverted(run)),
+      ),
+      block(
+        {
+          id: "fuse.converter",
+          name: `Fuses for the ${DEVICE_SUPPLY_V} V side, after the converter, with a block of their own`,
+        },
+        branches.filter(isConverted),
+      ),
+    );
     if (worked.array) parts.push(isolators(worked.array, battery, mainRuns));
     parts.push(...voltageRelay(brief, battery, wiring.runs));
     if (wiring.stringFuseA !== null && worked.array) {
@@ -133,13 +147,17 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
     });
   }
   const outsideRuns = brief.loads.devices.filter((device) => feedOf(device, brief) === "switch").length;
+  // a mobile network has no far end of one's own
+  const hasFarEnd = link?.carrier === "radio" || link?.carrier === "cable";
   parts.push(
     {
       id: "surge.data",
       name: "Surge protector for data lines, PoE-rated",
-      quantity: outsideRuns + (link ? 1 : 0),
+      quantity: outsideRuns + (hasFarEnd ? 1 : 0),
       unit: "",
-      specification: ["where each data line enters the box, and one at the far building"],
+      specification: [
+        `where each data line enters the box${hasFarEnd ? ", and one at the far building" : ""}`,
+      ],
       price: prices.DATA_SURGE,
       figures: ["link.carrier"],
     },

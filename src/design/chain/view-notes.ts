@@ -15,10 +15,16 @@ export const viewNotes = {
     inputs: ["view.scenes"],
     source: "arithmetic",
   },
+  meanMbps: {
+    what: "all streams, over 24 hours of the longest day on which the cameras run",
+    formula: "sum of stream x hours by its timer / 24; from dawn to dusk on the year's longest mean day",
+    inputs: ["view.scenes", "brief.loads.devices", "brief.place.site"],
+    source: "arithmetic; day length as in the sun stage",
+  },
   storageGB: {
-    what: "room for the days to be kept, as if every camera recorded day and night",
-    formula: "Mbit/s x 10.8 x days",
-    inputs: ["view.totalMbps", "brief.view.keepDays"],
+    what: "room for the days to be kept, every hour in which the cameras run recorded",
+    formula: "mean Mbit/s x 10.8 x days",
+    inputs: ["view.meanMbps", "brief.view.keepDays"],
     source: "arithmetic: 1 Mbit/s for a day is 10.8 GB",
   },
 } satisfies Notes<View>;

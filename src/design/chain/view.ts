@@ -1,4 +1,5 @@
 import { sum } from "../../core/numerics/index.ts";
+import { daylightHours, MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
 import {
   BITS_PER_PIXEL,
   COMMON_FOCAL_LENGTHS_MM,
@@ -9,9 +10,11 @@ import {
   storageGB,
   streamMbps,
 } from "../../core/view/index.ts";
-import type { Brief, Scene } from "../brief.ts";
+import type { Brief, Scene, Schedule } from "../brief.ts";
 import type { SceneView, View } from "../design.ts";
 import { FRAMES_PER_S, OFFERED_SENSORS, TURNING_ZOOM_MM, wantedPxPerM } from "../practice/view.ts";
+import { lengthH } from "./demand.ts";
+import { runningSpans } from "./spans.ts";
 
 export { viewNotes } from "./view-notes.ts";
 
@@ -35,11 +38,32 @@ export function viewStage(brief: Brief): View {
     };
   });
   const totalMbps = sum(scenes.map(({ bitrateMbps }) => bitrateMbps));
+  const meanMbps = sum(
+    scenes.map(({ bitrateMbps }, i) => {
+      const camera = cameras[i];
+      return (bitrateMbps * (camera ? longestRunH(camera.schedule, brief) : 24)) / 24;
+    }),
+  );
   return {
     scenes,
     totalMbps,
-    storageGB: storageGB({ streamMbps: totalMbps, days: brief.view.keepDays.value }),
+    meanMbps,
+    storageGB: storageGB({ streamMbps: meanMbps, days: brief.view.keepDays.value }),
   };
+}
+
+/** Hours a day for which a camera runs when it runs longest; where nobody knows how long the days are, all of them. */
+function longestRunH(schedule: Schedule, brief: Brief): number {
+  const site = brief.place.site.value;
+  const longestH =
+    site === null
+      ? 24
+      : Math.max(
+          ...MEAN_DAY_BY_MONTH.map(({ dayOfYear }) =>
+            daylightHours({ dayOfYear, latitudeDeg: site.latitudeDeg }),
+          ),
+        );
+  return lengthH(runningSpans({ schedule, daylightH: longestH, clockMinusSolarH: 0 }));
 }
 
 type Seen = Omit<SceneView, "name" | "purpose" | "wantedPxPerM" | "bitrateMbps">;

@@ -16,9 +16,10 @@ import { runOf, type Surroundings } from "./wire-run.ts";
 import { HEATER_RUN } from "./words.ts";
 
 /**
- * Bank to its heater, bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first: the fuse at the bank
- * is chosen by theirs. What stands behind the converter is held by the converter's own current limit. The heater does not hang on
- * the bus: once the loads are cut off, a bank too cold to be charged would never come back.
+ * Bank to its heater, bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first:
+ * the fuse at the bank is chosen by theirs. What stands behind the converter is held by the converter's own current limit; the
+ * fuse of each device there sits on the converter's side, for the bank's own voltage would destroy the device. The heater does
+ * not hang on the bus: once the loads are cut off, a bank too cold to be charged would never come back.
  */
 export function loadRuns(
   ctx: Surroundings,
@@ -64,7 +65,7 @@ export function loadRuns(
       runOf(ctx, {
         ...onBus,
         name: "Load bus to DC converter",
-        to: "DC converter",
+        to: CONVERTER,
         ...surge(peakA("converter")),
       }),
     );
@@ -73,18 +74,23 @@ export function loadRuns(
     if (!drawn.device) continue;
     const feed = feedOf(drawn.device, brief);
     if (feed === "switch") continue;
-    const supplyV = feed === "converter" ? DEVICE_SUPPLY_V : battery.bankNominalV;
+    const isBehind = feed === "converter";
+    const supplyV = isBehind ? DEVICE_SUPPLY_V : battery.bankNominalV;
     runs.push(
       runOf(ctx, {
-        name: `Feed of ${drawn.name}`,
-        from: feed === "converter" ? "DC converter" : "load bus",
+        name: isBehind
+          ? `Feed of ${drawn.name}, ${DEVICE_SUPPLY_V} V from the converter`
+          : `Feed of ${drawn.name}`,
+        from: isBehind ? CONVERTER : "load bus",
         to: drawn.name,
-        ...surge(drawn.peakW / drawn.batteryRatio / (feed === "converter" ? supplyV : lowestV)),
+        ...surge(drawn.peakW / drawn.batteryRatio / (isBehind ? supplyV : lowestV)),
         lengthM: cableM(drawn.device, mounting),
         systemV: supplyV,
         maxDropFrac: MOST_DROP_FRAC.load,
-        fuse: busFuse(battery),
-        fuseReason: "at the bus, so that one faulty load does not take the others down",
+        fuse: isBehind ? "blade" : busFuse(battery),
+        fuseReason: isBehind
+          ? `after the converter, on its ${DEVICE_SUPPLY_V} V side, never at the load bus: the battery's voltage can destroy a ${DEVICE_SUPPLY_V} V device`
+          : "at the bus, so that one faulty load does not take the others down",
       }),
     );
   }
@@ -124,6 +130,11 @@ function heaterRun(
       "at the battery's positive terminal, because a short there has the whole bank behind it; not on the bus, so that the battery stays warm enough to be charged when the loads are cut off",
   });
 }
+
+const CONVERTER = "DC converter";
+
+/** Runs that begin behind the converter, at the devices' own voltage. */
+export const isConverted = ({ from }: Run): boolean => from === CONVERTER;
 
 /** Of the fuses that there are; 0 where there is none. */
 export function largestFuseA(runs: readonly Run[]): number {

@@ -6,6 +6,7 @@ import {
   type WireRun,
 } from "../../core/wiring/index.ts";
 import type { Run } from "../design.ts";
+import { plain } from "./words.ts";
 
 /** Fuse over lasting current, as the core picks it. @source NEC 210.20(A), 215.3 */
 const FUSE_OVER_LASTING = 1.25;
@@ -58,6 +59,7 @@ export function runOf(ctx: Surroundings, wanted: Wanted): Run {
     systemV: wanted.systemV,
     areaMm2: metric.fit.conductor.areaMm2,
     awg: american.fit.conductor.name,
+    sold: ctx.family === "mm2" ? `${plain(metric.fit.conductor.areaMm2)} mm2` : american.fit.conductor.name,
     dropV: used.fit.dropV,
     dropFrac: used.fit.dropFrac,
     maxDropFrac: wanted.maxDropFrac,

@@ -10,7 +10,7 @@ export const cellularData: Rule = ({ link }) => {
   return {
     id: "link.cellularData",
     severity: isMuch ? "caution" : "note",
-    says: `Sent day and night, the pictures are about ${fixed(link.monthlyGB, 0)} GB a month, and the mobile plan costs every month for as long as the post stands.`,
+    says: `Sent for as long as the camera runs, the pictures are about ${fixed(link.monthlyGB, 0)} GB a month, and the mobile plan costs every month for as long as the post stands.`,
     change: isMuch
       ? "Record at the post and send only events or a small picture, or send fewer pictures a second; and measure the signal at the spot with a phone of the same network first."
       : "Measure the signal at the spot with a phone of the same network first.",

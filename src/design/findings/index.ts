@@ -9,6 +9,7 @@ import { controllerCurrent } from "./controller-current.ts";
 import { currency } from "./currency.ts";
 import { darkHours } from "./dark-hours.ts";
 import { darkMonths } from "./dark-months.ts";
+import { deviceVoltage } from "./device-voltage.ts";
 import { dimMonths } from "./dim-months.ts";
 import { footing } from "./footing.ts";
 import { frostHours } from "./frost-hours.ts";
@@ -39,6 +40,7 @@ import { pictureDetail } from "./picture-detail.ts";
 import { pictureWidth } from "./picture-width.ts";
 import { placeUnknown } from "./place-unknown.ts";
 import { poeClass } from "./poe-class.ts";
+import { poleHeight } from "./pole-height.ts";
 import { radarSilence } from "./radar-silence.ts";
 import { radioFeed } from "./radio-feed.ts";
 import { radioRegion } from "./radio-region.ts";
@@ -57,6 +59,7 @@ import { tube } from "./tube.ts";
 import { twoSizings } from "./two-sizings.ts";
 import { twoSources } from "./two-sources.ts";
 import { visit } from "./visit.ts";
+import { wallFacing } from "./wall-facing.ts";
 import { wireSize } from "./wire-size.ts";
 
 /**
@@ -71,7 +74,9 @@ export const rules: readonly Rule[] = [
   footing,
   tube,
   tallMast,
+  poleHeight,
   support,
+  wallFacing,
   gust,
   groundFrame,
   inputVoltage,
@@ -80,6 +85,7 @@ export const rules: readonly Rule[] = [
   ownedBattery,
   ownedPanel,
   radioFeed,
+  deviceVoltage,
   poeClass,
   wireSize,
   shortCircuit,

@@ -1,6 +1,6 @@
 import { fixed } from "../chain/words.ts";
 import type { LinkClearance, LinkLoss } from "../design.ts";
-import { CLEARANCE_FRAC, HIGHEST_RADIO_M, TREE_GROWTH_M } from "../practice/link.ts";
+import { CLEARANCE_FRAC, HIGHEST_RADIO_M, highestRadioM, TREE_GROWTH_M } from "../practice/link.ts";
 import type { Rule } from "./rule.ts";
 
 /** Up to a tenth: a height that is built must not fall short. */
@@ -16,19 +16,29 @@ const GRAZING_DB = 6;
 const WORTH_CUTTING_DB = 3;
 
 /** What to raise, the cheaper way first. */
-function raising({ cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance): string {
+function raising(
+  { cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance,
+  poleM: number,
+): string {
   const far = `the far end to ${up(clearingFarHeightM ?? 0)} m`;
-  const near = postTo(clearingNearHeightM ?? 0);
+  const near = postTo(clearingNearHeightM ?? 0, poleM);
   const farIsTall = (clearingFarHeightM ?? 0) > 40;
   const nearIsTall = (clearingNearHeightM ?? 0) > 3 * HIGHEST_RADIO_M;
   if (cheapest?.raises === "both")
-    return `Raise the far end to ${up(cheapest.farHeightM)} m and ${postTo(cheapest.nearHeightM)} together`;
+    return `Raise the far end to ${up(cheapest.farHeightM)} m and ${postTo(cheapest.nearHeightM, poleM)} together`;
   if (cheapest?.raises === "near") return `Raise ${near}${farIsTall ? "" : `, or, for more money, ${far}`}`;
   return `Raise ${far}${nearIsTall ? "" : `, which is mostly cheaper, or ${near}`}`;
 }
 
-function postTo(heightM: number): string {
-  return `the post's radio to ${up(heightM)} m${heightM > HIGHEST_RADIO_M ? " (an engineered mast)" : ""}`;
+/** @param poleM  top of a pole that stands already; 0 without one */
+function postTo(heightM: number, poleM: number): string {
+  const how =
+    heightM > HIGHEST_RADIO_M
+      ? " (an engineered mast)"
+      : poleM > 0 && heightM > poleM
+        ? " (on a new mast, for the pole ends below)"
+        : "";
+  return `the post's radio to ${up(heightM)} m${how}`;
 }
 
 const db = (lossDb: number): string => fixed(lossDb, 0);
@@ -80,7 +90,7 @@ function cutting(loss: LinkLoss, isTrees: boolean): string {
 }
 
 /** Ground, buildings or trees reach into the path: how high either end must go. */
-export const linkBlocked: Rule = ({ link }) => {
+export const linkBlocked: Rule = ({ brief, link }) => {
   const radio = link?.radio;
   const clearance = link?.clearance;
   if (!radio || !clearance || !link.loss || clearance.clearingNearHeightM === null) return null;
@@ -90,15 +100,18 @@ export const linkBlocked: Rule = ({ link }) => {
   const isNothing = betweenGrownDb < SLIGHT_DB;
   const isSlight = clearanceM >= 0 && (isNothing || (betweenGrownDb < GRAZING_DB && radio.carriesPicture));
   const gap = fixed(Math.abs(clearanceM), 1);
+  const isPole = brief.mounting.support.value === "existingPole";
   const asMast =
-    radio.nearHeightM >= HIGHEST_RADIO_M
-      ? ` (${HIGHEST_RADIO_M} m is the most a mast raised by hand should carry)`
-      : "";
+    radio.nearHeightM < highestRadioM(brief.mounting)
+      ? ""
+      : isPole
+        ? " (the top of the pole)"
+        : ` (${HIGHEST_RADIO_M} m is the most a mast raised by hand should carry)`;
   return {
     id: isTrees ? "link.trees" : "link.blocked",
     severity: isSlight ? "caution" : "stop",
     says: `With the post's radio at ${fixed(radio.nearHeightM, 1)} m${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} m above` : `runs ${gap} m below the top of`} ${governing}${isTrees ? `, ${TREE_GROWTH_M} m of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${taking(link.loss, clearance)}`,
-    change: `${raising(clearance)}${cutting(link.loss, isTrees)}, or move the post to where the line is free.`,
+    change: `${raising(clearance, isPole ? brief.mounting.poleHeightM.value : 0)}${cutting(link.loss, isTrees)}, or move the post to where the line is free.`,
     numbers: {
       clearanceM,
       clearanceFrac: clearance.clearanceFrac,

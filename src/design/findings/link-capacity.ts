@@ -9,7 +9,7 @@ export const linkCapacity: Rule = ({ brief, link }) => {
   return {
     id: "link.capacity",
     severity: "stop",
-    says: `The pictures need ${fixed(link.needMbps, 1)} Mbit/s; of the radio's ${fixed(radio.availableMbps, 0)} Mbit/s${shared} only half may be filled steadily, and they would take ${fixed(100 * radio.airtimeFrac, 0)} %.${posts > 0 ? " Where the other posts stand is not known: they are taken as like this one and as far away." : ""}`,
+    says: `The pictures need ${fixed(link.needMbps, 1)} Mbit/s; of the radio's ${fixed(radio.availableMbps, 0)} Mbit/s${shared} only half may be filled steadily, which is 50 %, and they would take ${fixed(100 * radio.airtimeFrac, 0)} % of the whole.${posts > 0 ? " Where the other posts stand is not known: they are taken as like this one and as far away." : ""}`,
     change:
       "Send fewer pictures a second, fewer pixels or fewer cameras, give the posts separate radios at the far end, or shorten or clear the path.",
     numbers: {

@@ -1,3 +1,4 @@
+import { COMMON_FOCAL_LENGTHS_MM, sceneWidthM } from "../../core/view/index.ts";
 import { fixed, plain } from "../chain/words.ts";
 import { OFFERED_SENSORS } from "../practice/view.ts";
 import type { Rule } from "./rule.ts";
@@ -10,15 +11,31 @@ const PURPOSE_WORDS = {
 } as const;
 
 /** Too few pixels on the target, whatever camera is bought. */
-export const pictureDetail: Rule = ({ view }) => {
-  const scene = view.scenes.find(({ isEnough, isWideEnough }) => !isEnough && isWideEnough);
-  if (!scene) return null;
+export const pictureDetail: Rule = ({ brief, view }) => {
+  const i = view.scenes.findIndex(({ isEnough, isWideEnough }) => !isEnough && isWideEnough);
+  const scene = view.scenes[i];
+  const asked = brief.view.scenes[i];
+  if (!scene || !asked) return null;
+  const longer = asked.kind.value === "fixed" ? longerLens(scene.wantedPxPerM, asked.distanceM.value) : null;
   return {
     id: "view.detail",
     severity: "caution",
     says: `${scene.name}: to ${PURPOSE_WORDS[scene.purpose]} takes ${plain(scene.wantedPxPerM)} pixels per metre, and even ${OFFERED_SENSORS.at(-1)!.widthPx} pixels across give only ${fixed(scene.pxPerM, 0)} there.`,
-    change: "Bring the camera nearer, look at a narrower scene, use two cameras, or ask for less.",
+    change: `${longer === null ? "Bring" : `A longer lens, ${plain(longer.focalLengthMm)} mm, would do for a scene ${fixed(longer.sceneWidthM, 1)} m wide. Or bring`} the camera nearer, look at a narrower scene, use two cameras, or ask for less.`,
     numbers: { pxPerM: scene.pxPerM, wantedPxPerM: scene.wantedPxPerM, sceneWidthM: scene.sceneWidthM },
     topics: ["view.purpose", "view.distance", "view.width", "view.cameras"],
   };
 };
+
+/** The shortest common lens that brings enough pixels on the sensor with most, and how much of the scene it leaves. */
+function longerLens(wantedPxPerM: number, distanceM: number) {
+  const { widthPx, widthMm } = OFFERED_SENSORS.at(-1)!;
+  const focalLengthMm = COMMON_FOCAL_LENGTHS_MM.find(
+    (sold) =>
+      widthPx / sceneWidthM({ sensorWidthMm: widthMm, focalLengthMm: sold, distanceM }) >=
+      wantedPxPerM - 1e-9,
+  );
+  return focalLengthMm === undefined
+    ? null
+    : { focalLengthMm, sceneWidthM: sceneWidthM({ sensorWidthMm: widthMm, focalLengthMm, distanceM }) };
+}

@@ -6,7 +6,9 @@ import type { Rule } from "./rule.ts";
 export const support: Rule = ({ brief, mounting }) => {
   const on = brief.mounting.support.value;
   if (on === "newMast") return null;
-  const force = `${fixed(mounting.totalForceN, 0)} N of wind (0.6 of the design gust) and ${fixed(mounting.groundMomentNm, 0)} Nm at the ground`;
+  const isPole = on === "existingPole";
+  // what hangs on a building bends nothing at the ground
+  const force = `${fixed(mounting.gustForceN, 0)} N in the strongest gust (design load, 0.6 of it: ${fixed(mounting.totalForceN, 0)} N${isPole ? ` and ${fixed(mounting.groundMomentNm, 0)} Nm at the ground` : ""})`;
   const poleMm = brief.mounting.poleDiameterMm.value;
   const isOdd = on === "existingPole" && (poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest);
   const clamps = isOdd
@@ -23,8 +25,9 @@ export const support: Rule = ({ brief, mounting }) => {
           ? "Fix brackets into sound masonry or framing with anchors rated for the pull, never into cladding; ask when in doubt."
           : "Fix to rafters, keep the roof tight, and let somebody trained for work at height do it.",
     numbers: {
+      gustForceN: mounting.gustForceN,
       totalForceN: mounting.totalForceN,
-      groundMomentNm: mounting.groundMomentNm,
+      ...(isPole ? { groundMomentNm: mounting.groundMomentNm } : {}),
       poleDiameterMm: poleMm,
     },
     topics: ["mounting.support", "mounting.poleDiameter"],

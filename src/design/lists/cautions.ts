@@ -162,11 +162,12 @@ export const heaterFire: Warning = {
 const TOUCH_SAFE_V = 60;
 
 /**
- * @param coldV  of a whole string on the record cold morning
+ * @param coldV     of a whole string on the record cold morning
+ * @param inSeries  panels of a string: one alone, before they are joined, gives its share
  */
-export const livePanel = (coldV: number | null): Warning => ({
+export const livePanel = (coldV: number | null, inSeries = 1): Warning => ({
   hazard: "live panel",
-  says: `Live panel: it gives voltage whenever light falls on it${coldV === null ? "" : `, here up to ${volts(coldV)} on a cold morning`}, and a direct-current arc does not go out by itself. Cover it, and never pull a plug apart while current flows.${coldV !== null && coldV > TOUCH_SAFE_V ? ` More than ${TOUCH_SAFE_V} V can kill: let a qualified person do this.` : ""}`,
+  says: `Live panel: it gives voltage whenever light falls on it${coldV === null ? "" : `, here up to ${inSeries > 1 ? `${volts(coldV / inSeries)} from one alone and ${volts(coldV)} from ${inSeries} in series` : volts(coldV)} on a cold morning`}, and a direct-current arc does not go out by itself. Cover it, and never pull a plug apart while current flows.${coldV !== null && coldV > TOUCH_SAFE_V ? ` More than ${TOUCH_SAFE_V} V can kill: let a qualified person do this.` : ""}`,
   again: "Live panel: covered, and no plug pulled apart while current flows.",
 });
 

@@ -30,6 +30,8 @@ export const degrees = (value: number): string => `${fixed(value, 0)}°`;
 export const megabits = (value: number): string => `${rough(value)} Mbit/s`;
 export const decibels = (value: number): string => `${fixed(value, 0)} dB`;
 export const level = (value: number): string => `${fixed(value, 0)} dBm`;
+/** Of storage: whole gigabytes, never rounded down. */
+export const gigabytes = (value: number): string => `${fixed(Math.ceil(value - 1e-9), 0)} GB`;
 export const percent = (frac: number): string => `${fixed(100 * frac, 0)} %`;
 /** Distances to keep: never rounded down. */
 export const atLeastMetres = (value: number): string => `${fixed(Math.ceil(10 * value - 1e-9) / 10, 1)} m`;

@@ -4,10 +4,12 @@
  * @source battery before panel, and the reverse when it is taken apart: makers' manuals in general, from memory
  */
 
+import { isConverted } from "../chain/wire-loads.ts";
 import { HEATER_RUN } from "../chain/words.ts";
 import type { Battery, Run, Wiring } from "../design.ts";
 import { FOAM_WALL_M } from "../practice/battery-box.ts";
 import { BATTERY_WARM_C } from "../practice/loads.ts";
+import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import * as cautions from "./cautions.ts";
 import { amps, counted, degreesC, listed, metres, ohms, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
@@ -39,7 +41,9 @@ const fuseOf = ({ name, fuseA }: Run): string =>
 
 function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
   const atBattery = wiring.runs.filter(isAtBattery);
-  const onBus = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
+  const branches = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
+  const onBus = branches.filter((run) => !isConverted(run));
+  const behind = branches.filter(isConverted);
   const controllers = post.design.array?.controllers ?? 1;
   const places = [
     `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
@@ -48,7 +52,12 @@ function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
       : [
           `At the plus end of each of the ${battery.inParallel} strings of blocks: ${ratedAmps(wiring.blockFuseA)}.`,
         ]),
-    ...(onBus.length === 0 ? [] : [`At the start of each load's wire: ${onBus.map(fuseOf).join("; ")}.`]),
+    ...(onBus.length === 0 ? [] : [`On the load bus: ${onBus.map(fuseOf).join("; ")}.`]),
+    ...(behind.length === 0
+      ? []
+      : [
+          `After the converter, on a block of its own for ${volts(DEVICE_SUPPLY_V)}, never on the load bus: ${behind.map(fuseOf).join("; ")}.`,
+        ]),
     wiring.stringFuseA === null
       ? "In the panels' wire: none needed."
       : `In each string of panels: ${ratedAmps(wiring.stringFuseA)}.`,
@@ -168,19 +177,21 @@ function controllerOn({ design, bank }: Post, { battery, wiring }: Powered): May
 function loadsOn(post: Post, { battery, wiring }: Powered): MaybeStep {
   const main = wiring.runs.find(({ from, to }) => from === "battery" && to === "load bus");
   const others = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
-  const order = others.map(({ to, fuseA }) => `${to} ${ratedAmps(fuseA!)}`);
+  const put = (runs: readonly Run[]) => listed(runs.map(({ to, fuseA }) => `${to} ${ratedAmps(fuseA!)}`));
+  const onBus = others.filter((run) => !isConverted(run));
+  const behind = others.filter(isConverted);
   const isPassive = post.design.brief.parts.radio?.value.feed.startsWith("passive") === true;
   return step(
     "loadsOn",
-    `Put in the ${main?.fuseA == null ? "load fuse" : `${ratedAmps(main.fuseA)} load fuse`}${order.length > 0 ? `, then the others one at a time: ${listed(order)}` : ""}. Wait after each until the device has started.`,
+    `Put in the ${main?.fuseA == null ? "load fuse" : `${ratedAmps(main.fuseA)} load fuse`}${onBus.length > 0 ? `, then the others one at a time: ${put(onBus)}` : ""}. ${behind.length > 0 ? `Measure the converter's output: only when it shows ${volts(DEVICE_SUPPLY_V)} put in the fuses behind it: ${put(behind)}. ` : ""}Wait after each until the device has started.`,
     {
       cautions: [
         ...post.bank,
         cautions.polarity,
         ...(isPassive && post.sender === "radio" ? [cautions.passivePoe] : []),
       ],
-      why: "One at a time shows which one is wrong.",
-      expects: `Each device starts, and the battery falls by less than ${volts(battery.bankV / 60)}.`,
+      why: `One at a time shows which one is wrong.${behind.length > 0 ? ` The load bus carries the battery's voltage, up to ${volts(battery.absorptionV)}: a device for ${volts(DEVICE_SUPPLY_V)} that is joined to it can be destroyed.` : ""}`,
+      expects: `${behind.length > 0 ? `Between ${volts(0.95 * DEVICE_SUPPLY_V)} and ${volts(1.05 * DEVICE_SUPPLY_V)} behind the converter. ` : ""}Each device starts, and the battery falls by less than ${volts(battery.bankV / 60)}.`,
     },
   );
 }

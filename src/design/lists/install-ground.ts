@@ -33,7 +33,8 @@ export const groundSteps = (post: Post): readonly MaybeStep[] => [
 function lookUp({ design, isNewMast }: Post): MaybeStep {
   const { keepClearM } = design.mounting;
   const clear = atLeastMetres(keepClearM);
-  const isTooNear = design.brief.mounting.overheadLine.value === "yes";
+  const { overheadLine, freeGroundM } = design.brief.mounting;
+  const isTooNear = overheadLine.value === "yes" && freeGroundM.value < keepClearM;
   return step(
     "lookUp",
     isTooNear
@@ -42,7 +43,7 @@ function lookUp({ design, isNewMast }: Post): MaybeStep {
     {
       cautions: [cautions.overheadLines(keepClearM)],
       why: "It comes first, because no other step is worth anything if this one is wrong.",
-      expects: `No wire within ${clear}, which is the ${isNewMast ? "length of the mast" : "height of the work"} and 3 m (10 ft) more.`,
+      expects: `No wire within ${clear}, which is the ${isNewMast ? "whole length of the mast, its buried part counted because it is raised with it," : "height of the work"} and 3 m (10 ft) more.`,
     },
   );
 }
@@ -229,7 +230,7 @@ function pole({ design, support, high }: Post): MaybeStep {
       "Measure the pole's outside diameter at each clamp, and look for rust, cracks and rot at the ground.",
       {
         cautions: high,
-        why: `In the strongest gust everything on it pushes with up to ${newtons(mounting.totalForceN)}, as much as ${asWeight(mounting.totalForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
+        why: `In the strongest gust everything on it pushes with up to ${newtons(mounting.gustForceN)}, as much as ${asWeight(mounting.gustForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
         expects:
           saidMm > 0
             ? `${saidMm.toFixed(0)} mm, within 2 mm, and sound metal or wood all round.`
@@ -240,15 +241,15 @@ function pole({ design, support, high }: Post): MaybeStep {
 }
 
 function anchor({ design, support, high }: Post): MaybeStep {
-  const { totalForceN } = design.mounting;
+  const { gustForceN } = design.mounting;
   return (
     (support === "wall" || support === "roof") &&
     step(
       "anchor",
-      `Fix the brackets into masonry or timber that holds ${newtons(totalForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
+      `Fix the brackets into masonry or timber that holds ${newtons(gustForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
       {
         cautions: [...high, cautions.hiddenLines],
-        why: `That is the push of the strongest gust on everything, as much as ${asWeight(totalForceN)}. If you cannot see what is behind the surface, ask a builder.`,
+        why: `That is the push of the strongest gust on everything, as much as ${asWeight(gustForceN)}. If you cannot see what is behind the surface, ask a builder.`,
         expects: "No movement when a grown person pulls hard.",
       },
     )
@@ -262,10 +263,10 @@ function frame(post: Post): MaybeStep {
     array !== null &&
     step(
       "frame",
-      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelForceN)}; the frame's maker or an engineer chooses them.`,
+      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelGustForceN)}; the frame's maker or an engineer chooses them.`,
       {
         cautions: [cautions.buriedLines, cautions.openHole],
-        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelForceN)} would pull.`,
+        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelGustForceN)} would pull.`,
         expects: "A frame that does not rock, square and at the panels' tilt.",
       },
     )

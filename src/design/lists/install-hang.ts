@@ -1,7 +1,8 @@
 /** The second visit, still without current: box, brackets, panels, cables, devices, and the other end. */
+import { declinationAtDeg } from "../chain/compass.ts";
 import { PANEL_LOWER_EDGE_M } from "../practice/mounting.ts";
 import * as cautions from "./cautions.ts";
-import { counted, degrees, listed, metres, squareCm, volts } from "./figures.ts";
+import { counted, degrees, fixedDegrees, listed, metres, squareCm, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
 import { backAimWords } from "./radio-words.ts";
@@ -43,12 +44,28 @@ function brackets(post: Post): MaybeStep {
   ];
   return (
     places.length > 0 &&
-    step("brackets", `Fix the empty brackets, measured from the ground: ${listed(places)}.`, {
+    step("brackets", `Fix the empty brackets, measured from the ground: ${listed(places)}.${apart(post)}`, {
       cautions: [...post.high, cautions.overheadLines(mounting.keepClearM)],
       why: "Empty brackets go up first, so that nobody holds a weight on a ladder while holes are found not to match.",
       expects: "Each bracket takes your full pull without turning.",
     })
   );
+}
+
+/** Least room between a camera and the panels' edge. @source judgement */
+const CAMERA_CLEAR_M = 0.2;
+
+/** Camera and panels at one height would stand in each other's way. */
+function apart(post: Post): string {
+  const { design, support, hasFrame } = post;
+  const { mounting, array, brief } = design;
+  if (array === null || array.panels === 0 || hasFrame || brief.view.scenes.length === 0) return "";
+  const halfM = mounting.panelHeightM - PANEL_LOWER_EDGE_M;
+  if (Math.abs(mounting.cameraHeightM - mounting.panelHeightM) > halfM + CAMERA_CLEAR_M) return "";
+  const both = `The panels and the ${post.cameras} come at about the same height:`;
+  return support === "wall" || support === "roof"
+    ? ` ${both} put them side by side with at least ${metres(0.5)} between them, where the panels stand neither in the picture nor in its light.`
+    : ` ${both} turn the arm of the ${post.cameras} out of the panels' way, so that they stand neither in the picture nor in its light.`;
 }
 
 function panel(post: Post): MaybeStep {
@@ -68,10 +85,19 @@ function panel(post: Post): MaybeStep {
         post.livePanel,
         post.heat,
       ],
-      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. A compass shows magnetic north: correct it for the local declination.`,
+      why: `It is the largest thing the wind can push${post.isNewMast && !post.hasFrame ? ", so the concrete must have hardened" : ""}. Covered, it gives no current yet. ${compassWords(post)}`,
       expects: `Tilt within ${degrees(3)}, direction within ${degrees(10)}, the lower edge ${lowerEdge(post)}.`,
     },
   );
+}
+
+/** What a compass reads where the panels look. */
+function compassWords({ design }: Post): string {
+  const declinationDeg = declinationAtDeg(design.brief.place.site.value);
+  if (declinationDeg === null || design.sun === null)
+    return "A compass shows magnetic north: correct it for the local declination, and do not trust one near the magnetic poles.";
+  const readsDeg = (design.sun.azimuthDeg - declinationDeg + 360) % 360;
+  return `A compass shows magnetic north: here it reads ${degrees(readsDeg)} for that direction, the declination of ${fixedDegrees(Math.abs(declinationDeg))} ${declinationDeg < 0 ? "west" : "east"} taken off. Read it some metres away from steel.`;
 }
 
 const lowerEdge = ({ hasFrame, support }: Post): string =>

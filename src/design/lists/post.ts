@@ -55,7 +55,7 @@ export function postOf(design: Design): Post {
       cautions.shortCircuit(wiring?.shortCircuitA ?? null),
       battery?.chemistry === "lifepo4" ? cautions.lithium : cautions.leadAcid,
     ],
-    livePanel: cautions.livePanel(array?.coldOpenCircuitV ?? null),
+    livePanel: cautions.livePanel(array?.coldOpenCircuitV ?? null, array?.inSeries),
     radioWaves: cautions.radioWaves(Math.max(CLOSEST_APPROACH_M, link?.radio?.exposureDistanceM ?? 0)),
     heat: cautions.heat(climate?.designHotTempC ?? null),
   };

@@ -1,6 +1,6 @@
 /** Cameras and what is kept of them. */
 import { FRAMES_PER_S } from "../practice/view.ts";
-import { counted, megabits } from "./figures.ts";
+import { counted, gigabytes, megabits } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 
@@ -36,7 +36,7 @@ export function pictureSettings({ design }: Post): readonly MaybeStep[] {
       brief.view.keepDays.value > 0 &&
       step(
         "keep",
-        `Recorder: keep ${counted(brief.view.keepDays.value, "day")}, then overwrite by itself, with room for at least ${view.storageGB.toFixed(0)} GB. Encrypt where it is offered.`,
+        `Recorder: keep ${counted(brief.view.keepDays.value, "day")}, then overwrite by itself, with room for at least ${gigabytes(view.storageGB)}. Encrypt where it is offered.`,
         {
           why: "Keep pictures no longer than the purpose needs: many places set a limit, and yours decides. Write the number down.",
         },

@@ -1,8 +1,10 @@
 /** Charge controller: how the bank is filled, when the loads let go, when they run. */
 
+import { isConverted } from "../chain/wire-loads.ts";
 import { monthSpans } from "../chain/words.ts";
 import type { Battery } from "../design.ts";
 import { switchingOf } from "../practice/switching.ts";
+import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import { amps, counted, degreesC, listed, percent, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
@@ -13,6 +15,7 @@ export function powerSettings(post: Post): readonly MaybeStep[] {
     battery !== null && charge(battery),
     battery !== null && chargeEnd(battery),
     battery !== null && disconnect(post, battery),
+    converter(post),
     controllerLimits(post),
     ...schedules(post),
   ];
@@ -78,6 +81,20 @@ function disconnect({ first }: Post, battery: Battery): MaybeStep {
           : "Lithium iron phosphate keeps nearly one voltage from 20 to 90 % of its charge, so by voltage the loads may come back anywhere between."
       }`,
     },
+  );
+}
+
+function converter({ design }: Post): MaybeStep {
+  const behind = design.wiring?.runs.filter(isConverted) ?? [];
+  return (
+    behind.length > 0 &&
+    step(
+      "converter",
+      `DC converter: output ${volts(DEVICE_SUPPLY_V)}, measured before anything is joined to it. It feeds ${listed(behind.map(({ to }) => to))}, each through its own fuse behind the converter.`,
+      {
+        why: `The load bus carries the battery's voltage, which ${behind.length > 1 ? "these devices do" : "this device does"} not bear. A converter that can be set often comes set to something else.`,
+      },
+    )
   );
 }
 

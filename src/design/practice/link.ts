@@ -53,6 +53,10 @@ export const BARE_TREES_FRAC = 0.8;
 /** Highest radio on a post that a builder raises by hand. @source judgement */
 export const HIGHEST_RADIO_M = 6;
 
+/** What carries the radio ends there: a pole that stands already at its top, anything else at what is raised by hand. */
+export const highestRadioM = ({ support, poleHeightM }: Brief["mounting"]): number =>
+  support.value === "existingPole" && poleHeightM.value > 0 ? poleHeightM.value : HIGHEST_RADIO_M;
+
 /**
  * What a metre more costs at either end, against each other: at the post a longer tube, a deeper footing and a worse ladder;
  * at the other end mostly a longer bracket on a house. Only their ratio counts.

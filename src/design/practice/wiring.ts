@@ -37,6 +37,9 @@ export const SELECTIVITY_RATIO = 1.6;
 /** Regulated supply of the DC devices. @source common practice, no source */
 export const DEVICE_SUPPLY_V = 12;
 
+/** A converter is bought for this much more than its devices ask at most: one that runs at its limit gets hot. @source common practice, no source */
+export const CONVERTER_HEADROOM_RATIO = 1.25;
+
 /** Data cable on the mast: solid bare copper. @source common practice, no source */
 export const DATA_CABLE_AWG = 24;
 

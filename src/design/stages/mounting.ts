@@ -19,7 +19,10 @@ export interface Mounting {
   readonly cameraHeightM: number;
   readonly radioHeightM: number;
   readonly boxHeightM: number;
+  /** Of a new mast, or of the pole that stands there as answered. */
   readonly mastHeightM: number;
+  /** Highest of what is to hang on it. */
+  readonly neededHeightM: number;
   /** Above and below ground. */
   readonly tubeLengthM: number;
   readonly gustMPerS: number;
@@ -28,6 +31,9 @@ export interface Mounting {
   readonly panelForceN: number;
   /** On everything on the mast, the mast itself included where it is new; 0.6 of the gust's. */
   readonly totalForceN: number;
+  /** The true push of the strongest gust on the panels, and on everything: what holds by its own strength must bear it. */
+  readonly panelGustForceN: number;
+  readonly gustForceN: number;
   readonly groundMomentNm: number;
   /** null where a pole, wall or roof stands already. Where isEnough is false the figures are the stoutest tube's. */
   readonly tube: {

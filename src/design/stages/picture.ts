@@ -23,4 +23,6 @@ export interface View {
   readonly scenes: readonly SceneView[];
   readonly totalMbps: number;
   readonly storageGB: number;
+  /** All streams over the longest day on which the cameras run, spread over its 24 hours. */
+  readonly meanMbps: number;
 }

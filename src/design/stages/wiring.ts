@@ -9,6 +9,8 @@ export interface Run {
   readonly systemV: number;
   readonly areaMm2: number;
   readonly awg: string;
+  /** The conductor as it is bought there: by square millimetres or by gauge. */
+  readonly sold: string;
   readonly dropV: number;
   readonly dropFrac: number;
   readonly maxDropFrac: number;

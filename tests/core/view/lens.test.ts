@@ -21,7 +21,7 @@ describe("the lens for a scene", () => {
     near(pick.pxPerM, 183.9, { within: 0.05 });
     expect(pick.coversScene).toBe(true);
     expect(pick.meetsDensity).toBe(true);
-    expect(pick.choices.map((choice) => choice.focalLengthMm)).toEqual([2.8, 4, 6, 8, 12]);
+    expect(pick.choices.map((choice) => choice.focalLengthMm)).toEqual([2.8, 4, 6, 8, 12, 16, 25, 50]);
   });
 
   it("just spanning the scene is spanning it", () => {

@@ -34,6 +34,11 @@ describe("wind, worked by hand", () => {
   it("on 1.2 m2 of panel: 0.6 x 896 x 0.85 x 1.8 x 1.2 = 987 N", () => {
     near(mounting(typicalBrief).panelForceN, 986.7, { within: 2 });
   });
+  it("the gust itself pushes with 896 x 0.85 x 1.8 x 1.2 = 1645 N: the 0.6 is for allowable stress (ASCE 7-16, 2.4.1)", () => {
+    const { panelGustForceN, gustForceN, totalForceN } = mounting(typicalBrief);
+    near(panelGustForceN, 1644.5, { within: 3.5 });
+    near(gustForceN, totalForceN / 0.6, { within: 1e-6 });
+  });
   it("the moment lies between that of the panels alone and twice it", () => {
     const { groundMomentNm, totalForceN } = mounting(typicalBrief);
     expect(groundMomentNm).toBeGreaterThan(986.7 * 2.55);
@@ -49,6 +54,35 @@ describe("where it stands", () => {
       expect({ tube, footing }).toEqual({ tube: null, footing: null });
       expect(tubeLengthM).toBe(mastHeightM);
     }
+  });
+  it("a pole that stands already is as high as it is, whatever else is answered", () => {
+    const old = { support: given("existingPole" as const), poleHeightM: given(5) };
+    for (const cameraHeightM of [2, 3, 4.5]) {
+      const post = stand({ ...old, cameraHeightM: given(cameraHeightM) });
+      expect(post.mastHeightM).toBe(5);
+      near(post.keepClearM, 5 + 3.048, { within: 1e-9 });
+    }
+  });
+  it("a pole far higher than what hangs on it is no fault: a camera at 1 m, the panels on a frame", () => {
+    // 450 W stand in for the array: 2.25 m2 are too much for a pole; without a bank the box hangs at 1.2 m
+    const low = at(
+      null,
+      changed({
+        mounting: { support: given("existingPole"), poleHeightM: given(3), cameraHeightM: given(1) },
+        link: { carrier: given("none") },
+        power: { largestPanelW: given(450) },
+      }),
+    );
+    expect(mounting(low)).toMatchObject({ mastHeightM: 3, neededHeightM: 1, panelMount: "ground frame" });
+  });
+  it("a barn in the line lifts the radio to the pole's top and no further", () => {
+    const hidden = changed({
+      link: { sight: given("buildings"), between: given("barn 10 m high half way") },
+      mounting: { support: given("existingPole"), poleHeightM: given(4.2) },
+    });
+    expect(mounting(hidden).radioHeightM).toBe(4.2);
+    const { says } = designOf(hidden, syntheticWorld).findings.find(({ id }) => id === "link.blocked")!;
+    expect(says).toContain("radio at 4.2 m (the top of the pole)");
   });
   it("pipe by the inch in the United States, metric tube elsewhere", () => {
     expect(mounting(typicalBrief).tube!.name).toMatch(/in schedule 40/);

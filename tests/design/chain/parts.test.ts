@@ -1,11 +1,11 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief } from "../../../src/design/brief.ts";
-import { designOf } from "../../../src/design/index.ts";
+import { assumedFactWords, designOf } from "../../../src/design/index.ts";
 import { controllerBand } from "../../../src/design/practice/prices.ts";
 import { near } from "../../helpers/near.ts";
 import { anyBrief } from "../arbitrary.ts";
-import { at, changed, given, sites, syntheticWorld, typicalBrief } from "../fixtures.ts";
+import { at, camera, changed, given, sites, syntheticWorld, typicalBrief } from "../fixtures.ts";
 
 const design = (brief: Brief) => designOf(brief, syntheticWorld);
 const line = (brief: Brief, id: string) => design(brief).parts.lines.find((part) => part.id === id);
@@ -68,6 +68,62 @@ describe("what to buy", () => {
       near(band[1], high, { within: 1e-9 });
     },
   );
+  it("that a device runs on 12 V is said to be taken where nobody has read its label", () => {
+    const with12V = (origin: "estimate" | "assumed") =>
+      changed({
+        loads: {
+          devices: [
+            camera,
+            { ...camera, name: "Recorder 1", kind: "recorder", feed: "dc", takes12V: given(true, origin) },
+          ],
+        },
+      });
+    expect(line(with12V("assumed"), "device.2")!.specification).toContain(
+      "12 V DC is taken and nobody has read its label: read it",
+    );
+    expect(assumedFactWords(with12V("assumed"))).toContain("that it runs on 12 V: Recorder 1");
+    expect(line(with12V("estimate"), "device.2")!.specification).toContain("12 V DC");
+    expect(assumedFactWords(with12V("estimate"))).toEqual([]);
+  });
+  it("a conductor is named as it is sold there: by gauge in America, by square millimetres elsewhere, each size once", () => {
+    const names = (brief: Brief) =>
+      design(brief).parts.lines.flatMap(({ id, name }) => (id.startsWith("wire.") ? [name] : []));
+    for (const brief of [typicalBrief, at(sites.north60)])
+      expect(new Set(names(brief)).size).toBe(names(brief).length);
+    expect(names(typicalBrief).join()).toMatch(/AWG/);
+    expect(names(typicalBrief).join()).not.toContain("mm2");
+    expect(names(at(sites.north60)).join()).toMatch(/mm2/);
+    expect(names(at(sites.north60)).join()).not.toContain("AWG");
+  });
+  it("ports and budget of the switch are those of the classes in the table of wires: 15.4 W for each class 3 (IEEE 802.3)", () => {
+    // camera 9 W and radio 7 W are class 3 (12.95 W at the device): 2 x 15.4 = 30.8
+    const { wiring } = design(typicalBrief);
+    expect(wiring!.poeRuns.map(({ poeClass }) => poeClass)).toEqual([3, 3]);
+    const words = line(typicalBrief, "switch")!.specification;
+    expect(words[0]).toBe("at least 2 ports to IEEE 802.3: Camera class 3, Radio class 3");
+    expect(words[2]).toMatch(/^at least 31 W for all ports together/);
+    expect(line(typicalBrief, "camera.1")!.specification.join()).toContain(
+      "PoE to IEEE 802.3, class 3 or lower",
+    );
+    // a camera of 20 W is class 4, 30 W at the switch
+    const big = changed({ loads: { devices: [{ ...camera, dayW: given(20), nightExtraW: given(0) }] } });
+    expect(line(big, "switch")!.specification.join()).toMatch(/Camera class 4.*at least 30 W/);
+  });
+  it("the converter gives what its devices ask at most, and a quarter more: 1.25 x (2.4 x 5 + 1.2 x 10) = 30 W, 2.5 A at 12 V", () => {
+    const dc = {
+      nightExtraW: given(0),
+      feed: "dc" as const,
+      schedule: { kind: "always" as const },
+      priority: 1,
+    };
+    const devices = [
+      { ...dc, name: "Cellular router", kind: "cellular router" as const, dayW: given(5) },
+      { ...dc, name: "Recorder 1", kind: "recorder" as const, dayW: given(10) },
+    ];
+    expect(
+      line(changed({ loads: { devices }, link: { carrier: given("cellular") } }), "converter")!.specification,
+    ).toContain("output 12 V, at least 30 W (2.5 A) without a break");
+  });
   it("the specification of the switch covers the bank's whole swing", () => {
     expect(line(typicalBrief, "switch")!.specification.join()).toContain("22 to 31 V");
   });

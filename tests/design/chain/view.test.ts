@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Scene } from "../../../src/design/brief.ts";
+import type { Scene, Schedule } from "../../../src/design/brief.ts";
 import { viewStage } from "../../../src/design/chain/view.ts";
 import { near } from "../../helpers/near.ts";
-import { changed, given, scene, typicalBrief } from "../fixtures.ts";
+import { camera, changed, given, scene, typicalBrief } from "../fixtures.ts";
 
 const seen = (changes: Partial<Scene>, smoothness: "occasional" | "normal" | "smooth" = "normal") =>
   viewStage(changed({ view: { scenes: [{ ...scene, ...changes }], smoothness: given(smoothness) } }));
@@ -27,6 +27,18 @@ describe("a fixed camera, worked by hand", () => {
     const { totalMbps, storageGB } = seen({});
     near(totalMbps, 3.732, { within: 0.001 });
     near(storageGB, 564.4, { within: 0.2 });
+  });
+  it("a camera by the clock, 06:30 to 18:00, fills 11.5/24 of that: 270.5 GB; from dawn to dusk the longest day counts", () => {
+    const by = (schedule: Schedule) =>
+      viewStage(changed({ loads: { devices: [{ ...camera, schedule }] } })).storageGB;
+    near(by({ kind: "clock", fromMin: 390, toMin: 1080 }), 270.5, { within: 0.2 });
+    // 40 N in June, mean day: 2/15 acos(-tan 40 tan 23.09) = 14.8 h, and twice half an hour: 15.8 of 24, 371.5 GB
+    near(by({ kind: "daylight", marginH: 0.5 }), 371.5, { within: 2 });
+  });
+  it("15 m wide at 50 m: 16 mm on 5.568 mm spans 50 x 5.568 / 16 = 17.4 m with 110 px/m; 2688 on 5.376 give 160, enough to recognise", () => {
+    const [one] = seen({ distanceM: given(50), widthM: given(15) }).scenes;
+    expect([one!.focalLengthMm, one!.pixelsAcross, one!.isEnough]).toEqual([16, 2688, true]);
+    near(one!.sceneWidthM, 16.8, { within: 0.01 });
   });
   it("what nothing sold can show is said, with the largest sensor's figures", () => {
     const [one] = seen({ purpose: given("identify"), widthM: given(30), distanceM: given(30) }).scenes;

@@ -23,7 +23,7 @@ const withLamp = (dayW: number, cameraHeightM: number) =>
 
 describe("a DC feed, worked by hand", () => {
   // 20 W x 1.2 at the start / 12 V = 2.0 A; 8 m up from a box on the ground at 0.3 m, 1 m of slack: 8.7 m
-  const lamp = run(withLamp(20, 8), "Feed of Lamp");
+  const lamp = run(withLamp(20, 8), "Feed of Lamp, 12 V from the converter");
   it("current and length", () => {
     near(lamp.currentA, 2, { within: 1e-6 });
     near(lamp.lengthM, 8.7, { within: 1e-6 });
@@ -193,9 +193,13 @@ describe("laws", () => {
         fc.double({ min: 1, max: 150, noNaN: true }),
         fc.double({ min: 1, max: 12, noNaN: true }),
         (dayW, heightM) => {
-          const base = run(withLamp(dayW, heightM), "Feed of Lamp").areaMm2;
-          expect(run(withLamp(dayW, heightM + 2), "Feed of Lamp").areaMm2).toBeGreaterThanOrEqual(base);
-          expect(run(withLamp(dayW + 20, heightM), "Feed of Lamp").areaMm2).toBeGreaterThanOrEqual(base);
+          const base = run(withLamp(dayW, heightM), "Feed of Lamp, 12 V from the converter").areaMm2;
+          expect(
+            run(withLamp(dayW, heightM + 2), "Feed of Lamp, 12 V from the converter").areaMm2,
+          ).toBeGreaterThanOrEqual(base);
+          expect(
+            run(withLamp(dayW + 20, heightM), "Feed of Lamp, 12 V from the converter").areaMm2,
+          ).toBeGreaterThanOrEqual(base);
         },
       ),
       { numRuns: 25 },

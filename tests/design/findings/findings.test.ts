@@ -119,9 +119,24 @@ const cases: readonly Case[] = [
   {
     id: "mounting.overheadLine",
     severity: "stop",
-    fires: mounting({ overheadLine: given("yes") }),
+    fires: mounting({ overheadLine: given("yes"), freeGroundM: given(0) }),
     gone: mounting({ overheadLine: given("no") }),
     says: /can be killed/,
+  },
+  // 9 m up, 1.5 m and more in the ground, 3.05 m beyond: more than the 12 m that were looked at, less than 25
+  {
+    id: "mounting.overheadLine",
+    severity: "stop",
+    fires: mounting({ cameraHeightM: given(9) }),
+    gone: mounting({ cameraHeightM: given(9), freeGroundM: given(25) }),
+    says: /looked for overhead lines out to 12 m, and that is no longer far enough.*part that will be buried/,
+  },
+  {
+    id: "mounting.overheadLine",
+    severity: "caution",
+    fires: mounting({ overheadLine: given("yes"), freeGroundM: given(11.5) }),
+    gone: mounting({ overheadLine: given("no") }),
+    says: /hangs 11.5 m from the spot: .* enough for lines up to 50 kV/,
   },
   {
     id: "mounting.overheadLine",
@@ -129,6 +144,62 @@ const cases: readonly Case[] = [
     fires: mounting({ overheadLine: given("notLooked") }),
     gone: mounting({ overheadLine: given("no") }),
     says: /Nobody has looked/,
+  },
+  // 2 x 120 W reach from 2 to 3.1 m
+  {
+    id: "mounting.poleHeight",
+    severity: "stop",
+    fires: mounting({ support: given("existingPole"), poleHeightM: given(3) }),
+    gone: mounting({ support: given("existingPole"), poleHeightM: given(3.2) }),
+    says: /ends at 3 m, and the upper edge of the panels would reach 3.1 m/,
+  },
+  {
+    id: "mounting.poleHeight",
+    severity: "stop",
+    fires: mounting({ support: given("existingPole"), poleHeightM: given(4), cameraHeightM: given(5) }),
+    gone: mounting({ support: given("existingPole"), poleHeightM: given(5), cameraHeightM: given(5) }),
+    says: /ends at 4 m, and what is to hang on it would reach 5 m/,
+  },
+  // 40 N: the panels face south
+  {
+    id: "mounting.wallFacing",
+    severity: "caution",
+    fires: mounting({ support: given("wall") }),
+    gone: mounting({ support: given("wall"), wallAzimuthDeg: given(180) }),
+    says: /Nobody has looked which way the wall faces, and the panels must face south \(azimuth 180°\)/,
+  },
+  {
+    id: "mounting.wallFacing",
+    severity: "caution",
+    fires: mounting({ support: given("wall"), wallAzimuthDeg: given(120) }),
+    gone: mounting({ support: given("wall"), wallAzimuthDeg: given(135) }),
+    says: /60° to the side of it/,
+  },
+  {
+    id: "mounting.wallFacing",
+    severity: "stop",
+    fires: mounting({ support: given("wall"), wallAzimuthDeg: given(0) }),
+    gone: mounting({ support: given("newMast") }),
+    says: /180° to the side of it: they would look along the wall or into it/,
+  },
+  {
+    id: "loads.voltage",
+    severity: "stop",
+    fires: devices(camera, {
+      ...camera,
+      name: "Recorder 1",
+      kind: "recorder",
+      feed: "dc",
+      takes12V: given(false),
+    }),
+    gone: devices(camera, {
+      ...camera,
+      name: "Recorder 1",
+      kind: "recorder",
+      feed: "dc",
+      takes12V: given(true),
+    }),
+    says: /Recorder 1: not made for 12 V/,
   },
   {
     id: "place.unknown",
@@ -821,7 +892,9 @@ describe("all findings", () => {
     }
   });
   it("stand in the order stop, caution, note, and the overhead line before every other stop", () => {
-    const found = findingsOf(changed({ mounting: { overheadLine: given("yes"), soil: given("soft") } }));
+    const found = findingsOf(
+      changed({ mounting: { overheadLine: given("yes"), freeGroundM: given(5), soil: given("soft") } }),
+    );
     const grave = { stop: 0, caution: 1, note: 2 } as const;
     const ranks = found.map(({ severity }) => grave[severity]);
     expect(ranks).toEqual(ranks.toSorted());
@@ -841,5 +914,17 @@ describe("all findings", () => {
     expect(first!.says).toContain("open sea");
     expect(first!.change).toContain("sun figures of your own");
     expect(findingsOf(ownSun(1), seaWorld).map(({ id }) => id)).not.toContain("place.unknown");
+  });
+});
+
+describe("too few pixels", () => {
+  it("names the longer lens: 25 mm on 7.68 mm spans 50 x 7.68 / 25 = 15.4 m, 3840 / 15.36 = 250 px/m", () => {
+    const far = { ...scene, purpose: given("identify" as const), widthM: given(20), distanceM: given(50) };
+    const found = (brief: Brief) =>
+      designOf(brief, syntheticWorld).findings.find(({ id }) => id === "view.detail");
+    expect(found(changed({ view: { scenes: [far] } }))?.change).toContain(
+      "A longer lens, 25 mm, would do for a scene 15.4 m wide.",
+    );
+    expect(found(changed({ view: { scenes: [{ ...far, widthM: given(15.3) }] } }))).toBeUndefined();
   });
 });

@@ -2,10 +2,13 @@
 import { describe, expect, it } from "vitest";
 import { chargingVFromSoc, restVFromSoc } from "../../../src/core/energy/index.ts";
 import { tiersOf } from "../../../src/design/chain/reliability-loads.ts";
-import { type Design, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
+import { type Design, designOf, type ListId, listsOf, type Step } from "../../../src/design/index.ts";
 import { CELL_CHEMISTRY } from "../../../src/design/practice/battery.ts";
+import { figureBlock } from "../../../src/report/facts.ts";
+import { postLines, postSvg } from "../../../src/report/post-drawing.ts";
 import { nearRatio } from "../../helpers/near.ts";
-import { designNamed, designs } from "./variants.ts";
+import { changed, given, syntheticWorld } from "../fixtures.ts";
+import { briefs, designNamed, designs } from "./variants.ts";
 
 const stepsOf = (design: Design, id: ListId): readonly Step[] =>
   listsOf(design).find((list) => list.id === id)!.steps;
@@ -58,6 +61,40 @@ describe("fuses", () => {
       const wiring = design.wiring!;
       const wanted = [...wiring.runs.map(({ fuseA }) => fuseA), wiring.stringFuseA, wiring.blockFuseA];
       expect(new Set(spares), name).toEqual(new Set(wanted.filter((fuseA) => fuseA !== null)));
+    }
+  });
+});
+
+describe("devices of 12 V behind the converter", () => {
+  const design = designNamed("by the mobile network");
+  const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
+  it("of a bank that swings above what they bear are fused after it, in table, parts, steps and settings", () => {
+    expect(design.battery!.absorptionV).toBeGreaterThan(25);
+    const run = design.wiring!.runs.find(({ to }) => to === "Cellular router")!;
+    expect(run.name).toBe("Feed of Cellular router, 12 V from the converter");
+    expect(run.fuseReason).toMatch(/^after the converter, on its 12 V side, never at the load bus/);
+    expect(part("fuse.bus").specification.join()).not.toContain("router");
+    expect(part("fuse.converter").name).toContain("after the converter");
+    expect(part("fuse.converter").specification).toEqual([`${run.name}: ${run.fuseA} A`]);
+    const [onBus, behind] = stepOf(design, "installation", "fuses").does.split("After the converter");
+    expect(onBus).toContain("On the load bus: Load bus to PoE switch");
+    expect(onBus).not.toContain("router");
+    expect(behind).toContain("never on the load bus: Feed of Cellular router");
+    const { does, expects } = stepOf(design, "installation", "loadsOn");
+    expect(does).toMatch(/only when it shows 12 V put in the fuses behind it: Cellular router/);
+    expect(expects).toContain("Between 11.4 V and 12.6 V behind the converter");
+    expect(stepOf(design, "settings", "converter").does).toMatch(
+      /output 12 V.*feeds Cellular router.*behind the converter/,
+    );
+  });
+  it("are spoken of only where there are some", () => {
+    for (const [name, one] of powered) {
+      const has = one.wiring!.runs.some(({ from }) => from === "DC converter");
+      expect(idsOf(one, "settings").includes("converter"), name).toBe(has);
+      expect(
+        one.parts.lines.some(({ id }) => id === "fuse.converter"),
+        name,
+      ).toBe(has);
     }
   });
 });
@@ -156,6 +193,63 @@ describe("voltages", () => {
   });
 });
 
+describe("a post on a wall by the mobile network", () => {
+  const design = designOf(
+    changed(
+      {
+        mounting: { support: given("wall"), cameraHeightM: given(2.7) },
+        link: { carrier: given("cellular") },
+      },
+      briefs["by the mobile network"],
+    ),
+    syntheticWorld,
+  );
+  const part = (id: string) => design.parts.lines.find((line) => line.id === id)!;
+  it("buys no bracket for a pole, and one that turns the panels to the sun", () => {
+    expect(part("panelMount").name).toBe("Panel bracket for a wall, that turns and tilts");
+    expect(part("panelMount").specification.join()).toContain("turns to face azimuth 180°");
+    expect(part("clamps").name).toMatch(/^Wall brackets/);
+  });
+  it("buys no surge protector for a far building that it does not have", () => {
+    expect(part("surge.data")).toMatchObject({
+      quantity: 1,
+      specification: ["where each data line enters the box"],
+    });
+  });
+  it("puts camera and panels side by side where they come at one height", () => {
+    expect(stepOf(design, "installation", "brackets").does).toContain("put them side by side");
+    const higher = designOf(changed({ mounting: { cameraHeightM: given(5) } }, design.brief), syntheticWorld);
+    expect(stepOf(higher, "installation", "brackets").does).not.toContain("side by side");
+  });
+  it("is drawn without a pole and speaks of no moment at the ground", () => {
+    const lines = postLines(design, { width: 80, glyphs: "ascii" }).join("\n");
+    expect(lines).toContain(". wall");
+    expect(lines).not.toContain("|");
+    expect(postSvg(design)).toContain(">wall<");
+  });
+});
+
+describe("the strongest gust", () => {
+  it.each([
+    ["an old pole", "pole"],
+    ["a wall", "anchor"],
+    ["a roof", "anchor"],
+    ["panels on a ground frame", "frame"],
+  ])("pushes in the steps with its whole force, not with 0.6 of it: %s", (name, id) => {
+    const { mounting, findings } = designNamed(name);
+    const wholeN = id === "frame" ? mounting.panelGustForceN : mounting.gustForceN;
+    const step = stepOf(designNamed(name), "installation", id);
+    expect(step.why).toContain("strongest gust");
+    nearRatio(figures(textOf(step), "N")[0]!, wholeN, { withinFrac: 0.05 });
+    nearRatio(figures(textOf(step), "kg").at(-1)!, wholeN / 9.80665, { withinFrac: 0.05 });
+    if (id === "frame") return;
+    // what hangs on a building bends nothing at the ground
+    const { says } = findings.find((one) => one.id === "mounting.support")!;
+    nearRatio(figures(says, "N")[0]!, mounting.gustForceN, { withinFrac: 0.01 });
+    expect(says.includes("Nm")).toBe(id === "pole");
+  });
+});
+
 describe("figures to be measured", () => {
   it("of each data cable are the wiring stage's", () => {
     let cables = 0;
@@ -225,6 +319,29 @@ describe("figures to be measured", () => {
     const { budget } = design.link!;
     expect(expects).toContain(`at the post about ${Math.round(budget!.farToNear.expectedDbm)} dBm`);
     expect(expects).toMatch(/Too low: swing slowly .* Far too low: /);
+  });
+  it("of the panels name what a compass reads: 180 - 7.5 = 172.5 in Colorado (World Magnetic Model 2025)", () => {
+    const { why } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "panel");
+    expect(why).toMatch(/here it reads 17[23]° for that direction, the declination of 7\.\d° east taken off/);
+  });
+  it("of one panel in the hand stand beside those of a whole string", () => {
+    let strings = 0;
+    for (const [name, design] of powered) {
+      const step = stepsOf(design, "installation").find(({ id }) => id === "ownedPanel");
+      if (step === undefined) continue;
+      strings += 1;
+      const { coldOpenCircuitV, inSeries } = design.array!;
+      const says = step.cautions.map((caution) => caution.says).join(" ");
+      expect(says, name).toContain(`up to ${Number((coldOpenCircuitV / inSeries).toFixed(1))} V`);
+    }
+    expect(strings).toBeGreaterThan(0);
+  });
+  it("of the store are one figure in plan, parts and settings", () => {
+    const design = designNamed("new mast, radio, nothing owned");
+    const wanted = `${Math.ceil(design.view.storageGB)} GB`;
+    expect(stepOf(design, "settings", "keep").does).toContain(wanted);
+    expect(design.parts.lines.find(({ id }) => id === "storage")!.specification.join()).toContain(wanted);
+    expect(JSON.stringify(figureBlock(design))).toContain(wanted);
   });
   it("of the aim say to correct for declination where only the distance is known", () => {
     const { does } = stepOf(designNamed("new mast, radio, nothing owned"), "installation", "aim");

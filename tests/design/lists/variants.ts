@@ -47,7 +47,9 @@ export const briefs: Readonly<Record<string, Brief>> = {
   "lithium in frost": changed({ power: { chemistry: given("lifepo4") } }),
   "lithium kept warm": changed({ power: { chemistry: given("lifepo4"), batteryHeaterW: given(130) } }),
   "lead in the tropics": at(sites.south5, changed({ power: { chemistry: given("agm") } })),
-  "an old pole": changed({ mounting: { support: given("existingPole"), poleDiameterMm: given(76) } }),
+  "an old pole": changed({
+    mounting: { support: given("existingPole"), poleDiameterMm: given(76), poleHeightM: given(5) },
+  }),
   "a pole nobody measured": changed({
     mounting: { support: given("existingPole"), poleDiameterMm: given(0, "assumed") },
   }),
@@ -129,7 +131,7 @@ export const briefs: Readonly<Record<string, Brief>> = {
     },
   }),
   "tilted twice a year": changed({ power: { isTiltChanged: given(true) } }),
-  "a wire too near": changed({ mounting: { overheadLine: given("yes") } }),
+  "a wire too near": changed({ mounting: { overheadLine: given("yes"), freeGroundM: given(5) } }),
   "nobody has looked for wires": changed({ mounting: { overheadLine: given("notLooked") } }),
   "soft ground": changed({ mounting: { soil: given("soft") } }),
   "rock without frost": changed({ mounting: { soil: given("rock"), frostDepthM: given(0) } }),
