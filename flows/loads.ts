@@ -256,8 +256,12 @@ export const loadsTopic = topic(
           why: "The post has one 12 V supply for such devices. Another voltage can destroy the device, or not start it.",
           how: "Read the label on the device or on its plug: the output of the plug is what the device takes.",
           options: [
-            { id: "yes", label: "Yes, 12 V" },
-            { id: "other", label: "No, another voltage" },
+            { id: "yes", label: "Yes, 12 V", also: "12 v, 12 volt, twelve volt" },
+            {
+              id: "other",
+              label: "No, another voltage",
+              also: "another voltage, other voltage, 5 v, 5 volt, usb, 24 v, 24 volt, 48 v, 48 volt, mains",
+            },
           ],
           unsure: {
             use: "yes",

@@ -138,6 +138,14 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["no recorder, but a lamp", "lamp"],
     ["a lamp and a sensor", "lamp+sensor"],
   ],
+  "loads.extra.volts": [
+    ["it says 12 V on the plug", "yes"],
+    ["yes, twelve volts", "yes"],
+    ["it takes 24 volts", "other"],
+    ["by usb", "other"],
+    ["not 12 V", "?"],
+    ["12 V or 24 V", "yes+other"],
+  ],
   "loads.extra.runs": [
     ["all the time", "always"],
     ["day and night I think", "always"],
@@ -257,6 +265,16 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["nope, all clear", "no"],
     ["no, the line is buried", "no+yes"],
     ["not within 20 m", "?"],
+  ],
+  "mounting.wallFacing": [
+    ["it looks to the west", "w"],
+    ["south-east, over the yard", "se"],
+    ["to the north east", "ne"],
+    ["southwest", "sw"],
+    ["not north", "?"],
+    ["not north, south", "s"],
+    ["east or west", "e+w"],
+    ["I think south", "s+unknown"],
   ],
   "mounting.support": [
     ["the barn wall", "wall"],
