@@ -1,7 +1,7 @@
 import { turnDeg } from "../astronomy/index.ts";
 import type { Plane } from "./beam.ts";
-import { type BestTilt, bestTiltOf, shortfallFrac } from "./best-tilt.ts";
-import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
+import { type BestTilt, bestTiltOf, gentle, shortfallFrac } from "./best-tilt.ts";
+import { laidBack, type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
 
 export interface BestPlane extends TiltResult {
   /** The best tilt facing the equator, and what the latitude rule loses against it. */
@@ -25,14 +25,15 @@ const LEAST_WORTH_FRAC = 1e-6;
  */
 export function bestPlane(site: PlaneWish): BestPlane {
   const judge = planeJudge(site);
-  const equatorFacing = bestTiltOf(judge, Math.abs(site.latitudeDeg));
+  const best = bestTiltOf(judge, Math.abs(site.latitudeDeg));
   const turned = judge.at(bestTurn(judge));
-  const equatorLossFrac = shortfallFrac(equatorFacing, turned);
+  const equatorLossFrac = shortfallFrac(best, turned);
+  const equatorFacing = gentle(judge, best);
   if (equatorLossFrac < LEAST_WORTH_FRAC) {
     const { latitudeTilt: _, latitudeLossFrac: __, darkMonths: ___, ...result } = equatorFacing;
     return { ...result, equatorFacing, equatorLossFrac: 0 };
   }
-  return { ...turned, equatorFacing, equatorLossFrac };
+  return { ...laidBack(judge, turned), equatorFacing, equatorLossFrac };
 }
 
 const GRID_AZIMUTH_DEG = 30;

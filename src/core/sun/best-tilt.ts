@@ -1,5 +1,5 @@
 import { clamp } from "../numerics/index.ts";
-import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
+import { laidBack, type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
 import { flattestBestDeg } from "./tilt-search.ts";
 
 export interface BestTilt extends TiltResult {
@@ -13,7 +13,8 @@ export interface BestTilt extends TiltResult {
 
 /**
  * The fixed tilt toward the equator whose worst month is best: the largest smallest ratio of plane-of-array
- * irradiation to demand. Of equal tilts the flattest, which catches less wind.
+ * irradiation to demand. Of equal tilts the flattest, which catches less wind; and where a loss is accepted, the flattest that
+ * loses no more.
  *
  * @param site.dailyWhByMonth  demand of a day in each month, 12 entries of 0 or more, at least one above 0
  * @param site.minTiltDeg      10 when left out: flatter panes keep their dirt
@@ -24,7 +25,14 @@ export interface BestTilt extends TiltResult {
  *         months out is our own choice
  */
 export function bestTilt(site: PlaneWish): BestTilt {
-  return bestTiltOf(planeJudge(site), Math.abs(site.latitudeDeg));
+  const judge = planeJudge(site);
+  return gentle(judge, bestTiltOf(judge, Math.abs(site.latitudeDeg)));
+}
+
+/** The best tilt laid back as far as is accepted. */
+export function gentle(judge: PlaneJudge, best: BestTilt): BestTilt {
+  const stands = laidBack(judge, best);
+  return { ...best, ...stands, latitudeLossFrac: shortfallFrac(best.latitudeTilt, stands) };
 }
 
 export function bestTiltOf(judge: PlaneJudge, latitudeRuleDeg: number): BestTilt {

@@ -18,6 +18,12 @@ export interface PlaneWish extends LevelSun {
   readonly minTiltDeg?: number;
   /** 80 when left out. */
   readonly maxTiltDeg?: number;
+  /**
+   * What the worst month may lack of its best so that the pane stands less steep, 0 to 0.1; 0 when left out. Near its top the
+   * curve is flat: the last per cent or two are 10 deg steeper and all from bright days, while dull ones lose the light of the
+   * sky they no longer face, and it is in dull spells that a bank runs empty.
+   */
+  readonly acceptedLossFrac?: number;
 }
 
 /** One fixed plane, judged by its worst month. */
@@ -38,6 +44,7 @@ export interface TiltResult {
 export interface PlaneJudge {
   readonly minTiltDeg: number;
   readonly maxTiltDeg: number;
+  readonly acceptedLossFrac: number;
   /** Direction of the equator: 180 north of it and on it, 0 south of it. */
   readonly equatorDeg: number;
   /** Months that count, 0 = January. */
@@ -53,6 +60,7 @@ export interface PlaneJudge {
 export function planeJudge(wish: PlaneWish): PlaneJudge {
   const minTiltDeg = Math.ceil(within("minTiltDeg", wish.minTiltDeg ?? 10, 0, 90));
   const maxTiltDeg = Math.floor(within("maxTiltDeg", wish.maxTiltDeg ?? 80, minTiltDeg, 90));
+  const acceptedLossFrac = within("acceptedLossFrac", wish.acceptedLossFrac ?? 0, 0, 0.1);
   within("months of dailyWhByMonth", wish.dailyWhByMonth.length, 12, 12);
   for (const dailyWh of wish.dailyWhByMonth) within("dailyWh", dailyWh, 0, 1e7);
   const wanted = [...wish.dailyWhByMonth.keys()].filter((month) => wish.dailyWhByMonth[month]! > 0);
@@ -77,6 +85,7 @@ export function planeJudge(wish: PlaneWish): PlaneJudge {
   return {
     minTiltDeg,
     maxTiltDeg,
+    acceptedLossFrac,
     equatorDeg: wish.latitudeDeg < 0 ? 0 : 180,
     judgedMonths,
     darkMonths: wanted.filter((month) => !judgedMonths.includes(month) || lit.length === 0),
@@ -99,6 +108,20 @@ export function planeJudge(wish: PlaneWish): PlaneJudge {
       return result;
     },
   };
+}
+
+/** The flattest plane of the same azimuth whose worst month lacks no more than what is accepted. */
+export function laidBack(judge: PlaneJudge, steepest: TiltResult): TiltResult {
+  const enough = steepest.worstRatioKWhPerM2PerWh * (1 - judge.acceptedLossFrac);
+  if (judge.acceptedLossFrac === 0 || enough <= 0) return steepest;
+  let flattest = steepest;
+  // the worth of a tilt rises to one top: below the first that is not enough there is no other
+  for (let tiltDeg = steepest.tiltDeg - 1; tiltDeg >= judge.minTiltDeg; tiltDeg -= 1) {
+    const next = judge.at({ tiltDeg, azimuthDeg: steepest.azimuthDeg });
+    if (next.worstRatioKWhPerM2PerWh < enough) break;
+    flattest = next;
+  }
+  return flattest;
 }
 
 /** Of a month of many days every fifth: the sun moves by 2 deg at most between them. */

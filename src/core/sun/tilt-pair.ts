@@ -1,5 +1,5 @@
 import { mean } from "../numerics/index.ts";
-import { type BestTilt, bestTiltOf } from "./best-tilt.ts";
+import { type BestTilt, bestTiltOf, gentle } from "./best-tilt.ts";
 import { type PlaneJudge, type PlaneWish, planeJudge, type TiltResult } from "./judged-plane.ts";
 
 /** A tilt and the months in which the plane stands at it. */
@@ -28,11 +28,7 @@ const LEAST_MONTHS = 3;
 /** Worst months that differ by less are equal: the harvest of the year then decides. */
 const EQUAL_FRAC = 0.001;
 
-/**
- * What a winter's worst month may lack of its best so that the pane stands less steep. Near its top the curve is flat: the last
- * per cent or two are 10 deg steeper and all from bright days, while dull ones lose the light of the sky they no longer face,
- * and it is in dull spells that a bank runs empty.
- */
+/** What a winter's worst month may lack of its best so that the pane stands less steep: see acceptedLossFrac. */
 const GENTLE_FRAC = 0.02;
 
 /**
@@ -51,7 +47,7 @@ const GENTLE_FRAC = 0.02;
  */
 export function tiltPair(site: PlaneWish): TiltPair {
   const judge = planeJudge(site);
-  const oneTilt = bestTiltOf(judge, Math.abs(site.latitudeDeg));
+  const oneTilt = gentle(judge, bestTiltOf(judge, Math.abs(site.latitudeDeg)));
   const [one, other] = bestSeasons(judge);
   const [summer, steepest] = one.tiltDeg <= other.tiltDeg ? [one, other] : [other, one];
   const winter = gentler(judge, steepest, Math.max(oneTilt.tiltDeg, summer.tiltDeg));

@@ -2,6 +2,7 @@ import type { Notes, Sun } from "../design.ts";
 import { NOCT_C } from "../practice/sold.ts";
 import {
   ALBEDO,
+  GENTLE_TILT_LOSS_FRAC,
   LEAST_TILT_DEG,
   MOST_SNOW_FRAC,
   SNOW_MONTH_TEMP_C,
@@ -14,7 +15,7 @@ const MEAN_DAY_METHOD = `Liu and Jordan 1963, Klein 1977, Erbs et al. 1982 (Duff
 export const sunNotes = {
   tiltDeg: {
     what: "slope of the panel (in the darker half-year where it is changed)",
-    formula: `whole degree from ${LEAST_TILT_DEG} (${SNOWY_LEAST_TILT_DEG} where snow lies for ${SNOWY_WEEKS} weeks or more) to 80 whose worst month has most sun for its demand; the flattest of equals`,
+    formula: `whole degree from ${LEAST_TILT_DEG} (${SNOWY_LEAST_TILT_DEG} where snow lies for ${SNOWY_WEEKS} weeks or more) to 80 whose worst month has most sun for its demand; then the flattest that costs that month no more than ${100 * GENTLE_TILT_LOSS_FRAC} %, for the sake of dull days`,
     inputs: [
       "climate.ghiDailyKWhPerM2ByMonth",
       "brief.place.site",

@@ -15,6 +15,7 @@ import type { ByMonth, Climate, Sun, World } from "../design.ts";
 import { NOCT_C, POWER_PER_K } from "../practice/sold.ts";
 import {
   ALBEDO,
+  GENTLE_TILT_LOSS_FRAC,
   LEAST_TILT_DEG,
   SNOWY_LEAST_TILT_DEG,
   SNOWY_WEEKS,
@@ -52,6 +53,7 @@ export function sunStage(brief: Brief, climate: Climate | null, world: World): S
   const wish = {
     ...level,
     dailyWhByMonth: weighted,
+    acceptedLossFrac: GENTLE_TILT_LOSS_FRAC,
     minTiltDeg: brief.place.snowWeeks.value >= SNOWY_WEEKS ? SNOWY_LEAST_TILT_DEG : LEAST_TILT_DEG,
   };
   // with an open horizon nothing is gained by turning away from the equator

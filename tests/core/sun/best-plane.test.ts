@@ -214,3 +214,34 @@ describe("the latitude rule", () => {
     expect(latitudeLossFrac).toBeGreaterThan(0);
   });
 });
+
+describe("a loss that is accepted", () => {
+  const acceptedLossFrac = 0.02;
+  const zurichLike = {
+    latitudeDeg: 47.4,
+    ghiDailyKWhPerM2ByMonth: [1, 1.8, 3, 4.1, 4.9, 5.4, 5.6, 4.8, 3.5, 2, 1.1, 0.8],
+    albedoByMonth: Array(12).fill(0.2),
+    horizon: [],
+    dailyWhByMonth: Array(12).fill(400),
+  };
+  it("lays the pane back, and costs the worst month no more than that", () => {
+    const steep = bestTilt(zurichLike);
+    const gentle = bestTilt({ ...zurichLike, acceptedLossFrac });
+    expect(gentle.tiltDeg).toBeLessThan(steep.tiltDeg - 5);
+    const ratio = gentle.worstRatioKWhPerM2PerWh / steep.worstRatioKWhPerM2PerWh;
+    expect(ratio).toBeGreaterThanOrEqual(1 - acceptedLossFrac);
+    // one degree flatter would cost more: what is accepted is used
+    const flatter = bestTilt({ ...zurichLike, maxTiltDeg: gentle.tiltDeg - 1 });
+    expect(flatter.worstRatioKWhPerM2PerWh / steep.worstRatioKWhPerM2PerWh).toBeLessThan(
+      1 - acceptedLossFrac,
+    );
+  });
+  it("never lays it flatter than the least, and is no reason to turn it", () => {
+    const held = bestTilt({ ...zurichLike, acceptedLossFrac: 0.1, minTiltDeg: 60 });
+    expect(held.tiltDeg).toBe(60);
+    const turned = bestPlane({ ...zurichLike, acceptedLossFrac });
+    expect(turned.azimuthDeg).toBe(180);
+    expect(turned.equatorLossFrac).toBe(0);
+    expect(turned.tiltDeg).toBe(bestTilt({ ...zurichLike, acceptedLossFrac }).tiltDeg);
+  });
+});
