@@ -90,7 +90,8 @@ function besideDrawing(
   leftColumns: number,
 ): readonly Row[] {
   const room = sheet.columns - 1 - leftColumns - 3;
-  const drawing = lines.flatMap((line) => wrapText(sheet.isAscii ? asciiText(line) : line, room));
+  // a drawing's blanks are part of it: what is too wide is cut, never set anew
+  const drawing = lines.map((line) => cutText(sheet.isAscii ? asciiText(line) : line, room, ""));
   const beside: Row[] = [];
   for (let index = 0; index < Math.max(rows.length, drawing.length); index++) {
     const row = rows[index] ?? ruleRow(sheet);

@@ -30,6 +30,13 @@ describe("what was said, as set on the page", () => {
     }
   });
 
+  test("the drawing keeps its blanks: what stands above another stands there on the screen", () => {
+    const rows = saidRows({ columns: 110, rows: 30, isAscii: false }, closed, drawing).map(textOf);
+    const mastColumns = rows.flatMap((row) => (row.includes("__|__") ? [row.indexOf("|__")] : []));
+    const [footColumn] = mastColumns;
+    expect(footColumn).toBeGreaterThan(0);
+    expect(rows.filter((row) => row[footColumn!] === "|").length).toBe(3);
+  });
   test("the drawing stands beside the summary from 90 columns on, and not below", () => {
     const drawn = (columns: number): string => {
       const sheet = { columns, rows: 24, isAscii: false };
