@@ -76,7 +76,6 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
         isLead
           ? `absorption ${fixed(battery.absorptionV, 1)} V and float ${fixed(battery.floatV, 1)} V at 25 °C, with a sensor for the battery's temperature`
           : `lithium iron phosphate: absorption ${fixed(battery.absorptionV, 1)} V, no temperature compensation`,
-        `cuts the loads off at ${fixed(battery.lowVoltageDisconnectV, 1)} V and on again at ${fixed(battery.reconnectV, 1)} V`,
       ],
       price: prices.controllerBand({
         kind: array.controller,

@@ -8,7 +8,7 @@ import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
 import { shedFirst } from "./reliability-loads.ts";
 import { isConverted } from "./wire-loads.ts";
-import { fixed, plain } from "./words.ts";
+import { fixed, MAIN_RUN, plain } from "./words.ts";
 
 const sign: Draft = {
   id: "sign",
@@ -88,7 +88,7 @@ export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
       ),
     );
     if (worked.array) parts.push(isolators(worked.array, battery, mainRuns));
-    parts.push(...voltageRelay(brief, battery, wiring.runs));
+    parts.push(loadDisconnect(battery, wiring.runs), ...voltageRelay(brief, battery, wiring.runs));
     if (wiring.stringFuseA !== null && worked.array) {
       parts.push({
         id: "fuse.string",
@@ -193,6 +193,28 @@ function isolators(array: ArraySizing, battery: Battery, mainRuns: readonly Run[
     ],
     price: prices.ISOLATOR,
     figures: ["array.coldOpenCircuitV", "array.shortCircuitA", "wiring.runs"],
+  };
+}
+
+/**
+ * What cuts the loads off before the battery is spoilt. The load bus hangs on the battery and not on the charge controller, whose
+ * load output is too small for most posts.
+ */
+function loadDisconnect(battery: Battery, runs: readonly Run[]): Draft {
+  const main = runs.find(({ name }) => name === MAIN_RUN);
+  const carriesA = Math.ceil(main?.fuseA ?? main?.currentA ?? 1);
+  return {
+    id: "disconnect.load",
+    name: "Low-voltage disconnect for the load bus",
+    quantity: 1,
+    unit: "",
+    specification: [
+      `for a battery of ${battery.bankV} V: off at ${fixed(battery.lowVoltageDisconnectV, 1)} V and on again at ${fixed(battery.reconnectV, 1)} V, both to be set`,
+      `carries at least ${carriesA} A of direct current, and draws at most 5 mA itself`,
+      "not needed where the charge controller has a load output for that current and the load bus is fed from it",
+    ],
+    price: prices.LOAD_DISCONNECT,
+    figures: ["battery.lowVoltageDisconnectV", "battery.reconnectV", "wiring.runs"],
   };
 }
 

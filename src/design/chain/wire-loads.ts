@@ -13,7 +13,7 @@ import {
 } from "../practice/wiring.ts";
 import { drawsOf, feedOf } from "./demand.ts";
 import { runOf, type Surroundings } from "./wire-run.ts";
-import { HEATER_RUN } from "./words.ts";
+import { HEATER_RUN, MAIN_RUN } from "./words.ts";
 
 /**
  * Bank to its heater, bank to bus, bus to switch and converter, converter to each DC device. The branches are worked first:
@@ -96,7 +96,7 @@ export function loadRuns(
   }
   const heater = draws.find(({ keepsBatteryWarm }) => keepsBatteryWarm);
   const main = runOf(ctx, {
-    name: "Battery to load bus",
+    name: MAIN_RUN,
     from: "battery",
     to: "load bus",
     ...surge((loads.peakW - (heater?.peakW ?? 0)) / lowestV),

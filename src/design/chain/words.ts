@@ -3,6 +3,8 @@ import { MONTH_NAMES } from "../../core/units/index.ts";
 
 /** The wire of what keeps a lithium bank warm, as tables and lists name it. */
 export const HEATER_RUN = "Battery to battery heater";
+/** What all loads hang on, behind the disconnect. */
+export const MAIN_RUN = "Battery to load bus";
 
 /** Rounded to so many places, trailing zeros dropped: 10, 6.5, 0.25. */
 export function fixed(value: number, places: number): string {

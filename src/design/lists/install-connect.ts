@@ -21,6 +21,7 @@ export function connectSteps(post: Post): readonly MaybeStep[] {
   return [
     fuses(post, { battery, wiring }),
     heaterPad(post, { battery, wiring }),
+    disconnect(post),
     relay(post),
     bank(post, battery),
     deadTests(post),
@@ -107,7 +108,19 @@ function heaterOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeSt
   );
 }
 
-/** Before the bank is joined: everything it is wired to is still dead. */
+/** Before the bank is joined: everything that these two are wired to is still dead. */
+function disconnect({ bank }: Post): MaybeStep {
+  return step(
+    "disconnect",
+    "Mount the low-voltage disconnect in the plus wire from the battery to the load bus, behind that wire's fuse, and its minus wire at the battery's minus. Nothing else goes through it: not the charge controller, not a battery heater.",
+    {
+      cautions: bank,
+      why: "The load bus hangs on the battery, so a charge controller's own load output would not see its current. A controller whose load output carries the whole bus can feed it instead.",
+      expects: "With the battery dead, no connection between its two thick terminals, or as its maker says.",
+    },
+  );
+}
+
 function relay({ first, bank }: Post): MaybeStep {
   return (
     first.length > 0 &&

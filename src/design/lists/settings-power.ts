@@ -69,10 +69,10 @@ function disconnect({ first }: Post, battery: Battery): MaybeStep {
   const byCharge = `off at ${percent(main.offSocFrac)} and on at ${percent(main.backSocFrac)}${first.length === 0 ? "" : `, ${listed(first)} off at ${percent(early.offSocFrac)} and on at ${percent(early.backSocFrac)}`}`;
   return step(
     "disconnect",
-    `Controller: switch the loads off at ${volts(battery.lowVoltageDisconnectV)} and on again at ${volts(battery.reconnectV)}.${relay}${
+    `Low-voltage disconnect of the load bus: off at ${volts(battery.lowVoltageDisconnectV)} and on again at ${volts(battery.reconnectV)}.${relay}${
       isLead
         ? ""
-        : ` Where the controller, the management system or a battery monitor can switch by charge, let that do it instead: ${byCharge}.`
+        : ` Where a management system or a battery monitor can switch by charge, let that do it instead: ${byCharge}.`
     }`,
     {
       why: `Below the first voltage ${isLead ? "the battery ages fast and can freeze" : "the management system cuts everything off, the controller too"}. ${

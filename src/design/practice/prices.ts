@@ -67,6 +67,8 @@ export const EARTH_SET: Band = [25, 60];
 export const ISOLATOR: Band = [12, 40];
 /** Switches by a voltage that is set, off and on each by its own. */
 export const VOLTAGE_RELAY: Band = [10, 40];
+/** The same for the current of all loads together. */
+export const LOAD_DISCONNECT: Band = [20, 70];
 export const SIGN: Band = [5, 20];
 export const GLANDS: Band = [15, 30];
 export const STORAGE_PER_TB: Band = [25, 45];

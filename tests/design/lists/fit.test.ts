@@ -489,3 +489,26 @@ describe("the calendar", () => {
     }
   });
 });
+
+describe("what cuts the loads off", () => {
+  it.each(designs)(
+    "%s: lies in the wire of all loads, carries its fuse and is mounted before the bank",
+    (_, design) => {
+      const { battery, wiring, parts } = design;
+      const main = wiring?.runs.find(({ to }) => to === "load bus");
+      const part = parts.lines.find(({ id }) => id === "disconnect.load");
+      if (battery === null || main === undefined) {
+        expect(part).toBeUndefined();
+        return;
+      }
+      const said = part!.specification.join(" ");
+      expect(said).toContain(`off at ${Number(battery.lowVoltageDisconnectV.toFixed(1))} V`);
+      expect(Number(/at least (\d+) A/.exec(said)![1])).toBeGreaterThanOrEqual(main.fuseA ?? main.currentA);
+      const ids = stepsOf(design, "installation").map(({ id }) => id);
+      expect(ids.indexOf("disconnect")).toBeGreaterThan(ids.indexOf("fuses"));
+      expect(ids.indexOf("disconnect")).toBeLessThan(ids.indexOf("bank"));
+      const controller = parts.lines.find(({ id }) => id === "controller");
+      expect(controller?.specification.join(" ") ?? "").not.toContain("cuts the loads");
+    },
+  );
+});
