@@ -1,4 +1,5 @@
 /** A typical brief, ways to change it, and a made-up but plausible world. */
+import { remembering } from "../../src/commands/remember.ts";
 import { type Climate, type ClimateRefused, withOwnFigures } from "../../src/core/climate/index.ts";
 import { extraterrestrialDailyKWhPerM2, MEAN_DAY_BY_MONTH } from "../../src/core/sun/index.ts";
 import type { Brief, Device, Given, Origin, Scene, Site } from "../../src/design/brief.ts";
@@ -143,10 +144,10 @@ export const syntheticWorld: World = {
   simulation: null,
 };
 
-/** The same with weather years; nothing is kept between designs. */
+/** The same with weather years, remembered as the program does: a task whose facts are not all told would turn a test red. */
 export const simulatedWorld: World = {
   ...syntheticWorld,
-  simulation: { remember: (_task, _given, work) => work() },
+  simulation: { remember: remembering() },
 };
 
 export function syntheticClimate(

@@ -1,5 +1,6 @@
 // What the handbook's bank of months promises, what it keeps, and how that is said. The grids are real: bounds, not digits.
 import { describe, expect, it } from "vitest";
+import { remembering } from "../../src/commands/remember.ts";
 import { climateAt, climateOfOwn } from "../../src/core/climate/index.ts";
 import { type Design, designOf, type World } from "../../src/design/index.ts";
 import { grids } from "../core/climate/grids.ts";
@@ -11,7 +12,7 @@ const realWorld: World = {
   climateOfOwn: ({ longitudeDeg, elevationM }, own) =>
     climateOfOwn({ grids, longitudeDeg, elevationM: elevationM ?? undefined, own }),
   clockMinusSolarH: () => 0,
-  simulation: { remember: (_task, _given, work) => work() },
+  simulation: { remember: remembering() },
 };
 const designAt = (latitudeDeg: number, longitudeDeg: number, brief = typicalBrief): Design =>
   designOf(at({ label: "", latitudeDeg, longitudeDeg, elevationM: 20, countryCode: "NO" }, brief), realWorld);
