@@ -4,6 +4,7 @@
  */
 
 import type { HorizonProfile } from "../core/sun/index.ts";
+import type { UnitSystem } from "../core/units/index.ts";
 import type { Origin, OwnGround, OwnSun, Site, Spot } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
 import type { ChargeNow, ComingSky, SwitchedNow } from "../design/index.ts";
@@ -35,8 +36,8 @@ export interface Answer {
   readonly origin: Origin;
 }
 
-/** Which unit a bare number is taken in where a question names two: the metric one or the other. */
-export type Units = "metric" | "us";
+/** Which unit a bare number is taken in where a question names two, and in which everything is told. */
+export type Units = UnitSystem;
 
 /** By full question id, in the order first answered. */
 export type Answers = Readonly<Record<string, Answer>>;
@@ -114,7 +115,7 @@ export interface Interview<D> {
   /** Handed every question, also those not asked. */
   readonly designOf: (
     walked: readonly Walked[],
-    about: { readonly name: string; readonly currency: string },
+    about: { readonly name: string; readonly currency: string; readonly units: Units },
   ) => D;
   readonly findingsOf: (design: D) => readonly Finding[];
   /** What the options of a choice mean for this design, by option id: "about 200 W and 100 Ah". Nothing for most questions. */

@@ -54,7 +54,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
 function asked(facts: SiteFacts, answers: Readonly<Record<string, string>>): readonly string[] {
   const typed: Record<string, string> = { ...answers };
   for (let round = 0; round < 100; round++) {
-    const run = runScript(interviewAt(facts), { name: "x", currency: "GBP" }, typed);
+    const run = runScript(interviewAt(facts), { name: "x", currency: "GBP", units: "metric" }, typed);
     expect(run.refused).toEqual([]);
     if (run.missing.length === 0) return run.asked;
     for (const { id } of run.missing) typed[id] = "unsure";
@@ -131,9 +131,9 @@ describe("the flow", () => {
 describe("the brief made from answers", () => {
   const briefOf = (answers: Readonly<Record<string, string>>) => {
     const interview = interviewAt(cold);
-    const { state } = runScript(interview, { name: "x", currency: "GBP" }, answers);
+    const { state } = runScript(interview, { name: "x", currency: "GBP", units: "metric" }, answers);
     const walked = walkAll(topics, state.answers, interview.siteFacts, "metric");
-    return briefFromAnswers(topics, walked, { name: "x", currency: "GBP" });
+    return briefFromAnswers(topics, walked, { name: "x", currency: "GBP", units: "metric" });
   };
 
   it("is whole before anything has been answered, every value assumed and every topic open", () => {

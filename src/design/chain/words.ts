@@ -1,5 +1,5 @@
 /** Numbers inside sentences: plain, rounded, without a unit table. */
-import { MONTH_NAMES } from "../../core/units/index.ts";
+import { MONTH_NAMES, type Saying } from "../../core/units/index.ts";
 
 /** The wire of what keeps a lithium bank warm, as tables and lists name it. */
 export const HEATER_RUN = "Battery to battery heater";
@@ -8,6 +8,11 @@ export const HEATER_RUN = "Battery to battery heater";
 export function fixed(value: number, places: number): string {
   const text = value.toFixed(places);
   return Number(text) === 0 ? "0" : places > 0 ? text.replace(/\.?0+$/, "") : text;
+}
+
+/** Distances to keep and heights to build, up to a tenth of a metre: never rounded down. */
+export function atLeast(said: Saying, valueM: number): string {
+  return said(Math.ceil(10 * valueM - 1e-9) / 10, "m", { places: 1, safe: "up" });
 }
 
 /** As it is, without noise of arithmetic. */

@@ -1,11 +1,12 @@
-import { atLeastMetres } from "../lists/figures.ts";
+import { sayingIn } from "../../core/units/index.ts";
+import { atLeast } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
 
 /** A mast that touches an overhead line kills whoever holds it: told first, and before anything is bought. */
 export const overheadLine: Rule = ({ brief, mounting }) => {
   const looked = brief.mounting.overheadLine.value;
   if (looked === "no") return null;
-  const clear = atLeastMetres(mounting.keepClearM);
+  const clear = atLeast(sayingIn(brief.units), mounting.keepClearM);
   return {
     id: "mounting.overheadLine",
     severity: "stop",

@@ -1,4 +1,4 @@
-import { fixed, plain } from "../chain/words.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { OFFERED_SENSORS } from "../practice/view.ts";
 import type { Rule } from "./rule.ts";
 
@@ -10,13 +10,14 @@ const PURPOSE_WORDS = {
 } as const;
 
 /** Too few pixels on the target, whatever camera is bought. */
-export const pictureDetail: Rule = ({ view }) => {
+export const pictureDetail: Rule = ({ brief, view }) => {
   const scene = view.scenes.find(({ isEnough, isWideEnough }) => !isEnough && isWideEnough);
   if (!scene) return null;
+  const said = sayingIn(brief.units);
   return {
     id: "view.detail",
     severity: "caution",
-    says: `${scene.name}: to ${PURPOSE_WORDS[scene.purpose]} takes ${plain(scene.wantedPxPerM)} pixels per metre, and even ${OFFERED_SENSORS.at(-1)!.widthPx} pixels across give only ${fixed(scene.pxPerM, 0)} there.`,
+    says: `${scene.name}: to ${PURPOSE_WORDS[scene.purpose]} takes ${said.bare(scene.wantedPxPerM, "a metre", { places: 3, safe: "up" })} pixels per ${said.either("metre", "foot")}, and even ${OFFERED_SENSORS.at(-1)!.widthPx} pixels across give only ${said.bare(scene.pxPerM, "a metre", { safe: "down" })} there.`,
     change: "Bring the camera nearer, look at a narrower scene, use two cameras, or ask for less.",
     numbers: { pxPerM: scene.pxPerM, wantedPxPerM: scene.wantedPxPerM, sceneWidthM: scene.sceneWidthM },
     topics: ["view.purpose", "view.distance", "view.width", "view.cameras"],

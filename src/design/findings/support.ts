@@ -1,4 +1,4 @@
-import { fixed } from "../chain/words.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { CLAMP_MM } from "../practice/mounting.ts";
 import type { Rule } from "./rule.ts";
 
@@ -6,11 +6,12 @@ import type { Rule } from "./rule.ts";
 export const support: Rule = ({ brief, mounting }) => {
   const on = brief.mounting.support.value;
   if (on === "newMast") return null;
-  const force = `${fixed(mounting.totalForceN, 0)} N of wind (0.6 of the design gust) and ${fixed(mounting.groundMomentNm, 0)} Nm at the ground`;
+  const said = sayingIn(brief.units);
+  const force = `${said(mounting.totalForceN, "N", { safe: "up" })} of wind (0.6 of the design gust) and ${said(mounting.groundMomentNm, "Nm", { safe: "up" })} at the ground`;
   const poleMm = brief.mounting.poleDiameterMm.value;
   const isOdd = on === "existingPole" && (poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest);
   const clamps = isOdd
-    ? ` Usual clamps span ${CLAMP_MM.narrowest} to ${CLAMP_MM.widest} mm, and this pole is ${fixed(poleMm, 0)} mm.`
+    ? ` Usual clamps span ${said.bare(CLAMP_MM.narrowest, "mm")} to ${said(CLAMP_MM.widest, "mm")}, and this pole is ${said(poleMm, "mm")}.`
     : "";
   return {
     id: "mounting.support",
