@@ -10,6 +10,8 @@ export interface Exactness {
   readonly places?: number;
   /** Significant digits instead, 1 to 15. */
   readonly digits?: number;
+  /** A round figure whose digits mean nothing by themselves: good to a twentieth. */
+  readonly isRound?: true;
   /** Trailing zeros stay: columns and labels. */
   readonly keepsZeros?: true;
   /** "up" for what must not fall short (clearances, depths, what is to be borne), "down" for what must not be passed. */
@@ -136,9 +138,12 @@ interface Span {
   readonly safe: "up" | "down" | null;
 }
 
-function spanOf(value: number, { places = 0, digits, safe }: Exactness): Span {
-  const step =
-    digits === undefined
+const ROUND_FRAC = 1 / 20;
+
+function spanOf(value: number, { places = 0, digits, isRound, safe }: Exactness): Span {
+  const step = isRound
+    ? ROUND_FRAC * Math.abs(value)
+    : digits === undefined
       ? 10 ** -places
       : 10 ** ((value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)))) - digits + 1);
   if (safe === "up") return { value, low: value, high: value + step, safe };
@@ -220,7 +225,10 @@ const ONLY_MILES_FROM_FT = 5280;
 /** Nobody measures ground in feet more exactly than this. */
 const GROUND_FRAC = 0.0025;
 
-const digitsOf = (value: number): number => number(value).replace(/^[-0.]+|\./g, "").replace(/0+$/, "").length;
+const digitsOf = (value: number): number =>
+  number(value)
+    .replace(/^[-0.]+|\./g, "")
+    .replace(/0+$/, "").length;
 
 /** "250 ft", "0.5 mi", "12 mi". */
 function distanceText(spanM: Span): string {

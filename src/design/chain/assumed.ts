@@ -1,9 +1,10 @@
 /** Stand-ins in words: which of them can be found out, and which are wishes that were left to Mastwright. */
+import { type SaidUnit, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { type AssumedAnswer, assumedAnswers } from "./order.ts";
 import { plain } from "./words.ts";
 
-type Words = Readonly<Record<string, readonly [what: string, unit: string]>>;
+type Words = Readonly<Record<string, readonly [what: string, unit: SaidUnit | "W" | ""]>>;
 
 /** Numbers that can be measured, by path: what they are called and their unit. Devices and scenes are told apart by their place. */
 export const measurableWords: Words = {
@@ -18,7 +19,7 @@ export const measurableWords: Words = {
   "mounting.poleDiameterMm": ["diameter of the pole", "mm"],
   "mounting.gustMPerS": ["design gust", "m/s"],
   "mounting.frostDepthM": ["frost depth", "m"],
-  "link.distanceM": ["distance to the far end", "m"],
+  "link.distanceM": ["distance to the far end", "m away"],
   "link.farHeightM": ["height of the far end", "m"],
   "link.otherPosts": ["other posts at the far end", ""],
 };
@@ -59,8 +60,15 @@ export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): 
       : path.startsWith("loads.devices")
         ? ` ${brief.loads.devices[Number(index)]!.name}`
         : ` ${Number(index) + 1}`;
-  const figure = path.endsWith("Frac") ? `${plain(100 * (value as number))} %` : plain(value as number);
-  return `${what}${which} (${figure}${unit === "" || unit === "°" ? unit : ` ${unit}`})`;
+  const of = value as number;
+  const figure = path.endsWith("Frac")
+    ? `${plain(100 * of)} %`
+    : unit === ""
+      ? plain(of)
+      : unit === "W"
+        ? `${plain(of)} W`
+        : sayingIn(brief.units)(of, unit, { places: 3, isRound: true });
+  return `${what}${which} (${figure})`;
 }
 
 /** The stand-ins of a brief that somebody could replace by looking or measuring. */

@@ -1,3 +1,4 @@
+import { sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Climate } from "../design.ts";
 import { batteryBoxFoamM2, FOAM_W_PER_M_K, FOAM_WALL_M } from "../practice/battery-box.ts";
@@ -18,6 +19,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
     ownedBattery.blockV === battery.blockV;
   const isLead = battery.chemistry === "agm";
   const heaterW = brief.power.batteryHeaterW.value;
+  const said = sayingIn(brief.units);
   return [
     ...splitOwned(
       {
@@ -53,7 +55,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
             : "one alone",
           isLead
             ? "deep-cycle, not a starter battery"
-            : `management system that stops charging below 0 °C and bears ${fixed(2 * array.chargeCurrentA, 0)} A${battery.inSeries > 1 ? `, allowed ${battery.inSeries} in series` : ""}`,
+            : `management system that stops charging below ${said(0, "°C")} and bears ${fixed(2 * array.chargeCurrentA, 0)} A${battery.inSeries > 1 ? `, allowed ${battery.inSeries} in series` : ""}`,
         ],
         price: times(
           prices.BLOCK_PER_AH[battery.chemistry],
@@ -74,7 +76,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
       specification: [
         `${battery.bankV} V bank, at least ${array.controllerA} A, input at least ${array.controllerMaxInputV} V`,
         isLead
-          ? `absorption ${fixed(battery.absorptionV, 1)} V and float ${fixed(battery.floatV, 1)} V at 25 °C, with a sensor for the battery's temperature`
+          ? `absorption ${fixed(battery.absorptionV, 1)} V and float ${fixed(battery.floatV, 1)} V at ${said(25, "°C")}, with a sensor for the battery's temperature`
           : `lithium iron phosphate: absorption ${fixed(battery.absorptionV, 1)} V, no temperature compensation`,
         `cuts the loads off at ${fixed(battery.lowVoltageDisconnectV, 1)} V and on again at ${fixed(battery.reconnectV, 1)} V`,
       ],

@@ -15,6 +15,22 @@ export function atLeast(said: Saying, valueM: number): string {
   return said(Math.ceil(10 * valueM - 1e-9) / 10, "m", { places: 1, safe: "up" });
 }
 
+/** Of holes: to a centimetre or an inch, never shallower than worked. */
+export const dug = (said: Saying, valueM: number): string => said(valueM, "m", { places: 2, safe: "up" });
+
+/** The bags in which dry concrete mix is sold to this reader: the lighter of the common ones. */
+export function bagsFor(said: Saying, footing: { readonly bags25Kg: number; readonly bags60Lb: number }) {
+  return said.system === "us"
+    ? ({ count: footing.bags60Lb, each: "60 lb", kg: 27.22 } as const)
+    : ({ count: footing.bags25Kg, each: "25 kg", kg: 25 } as const);
+}
+
+/** A conductor by both sizes, the reader's own first. */
+export const conductorText = (
+  said: Saying,
+  run: { readonly areaMm2: number; readonly awg: string },
+): string => said.either(`${plain(run.areaMm2)} mm2 (${run.awg})`, `${run.awg} (${plain(run.areaMm2)} mm2)`);
+
 /** As it is, without noise of arithmetic. */
 export function plain(value: number): string {
   return fixed(value, 3);

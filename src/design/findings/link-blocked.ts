@@ -40,11 +40,7 @@ function treesOf(loss: LinkLoss) {
 }
 
 /** One sentence: what is lost, and to which of both where trees and something else stand in the way. */
-function taking(
-  loss: LinkLoss,
-  { governingKind, besidesTrees }: LinkClearance,
-  said: Saying,
-): string {
+function taking(loss: LinkLoss, { governingKind, besidesTrees }: LinkClearance, said: Saying): string {
   const trees = treesOf(loss);
   const worse = "and wet leaves more: leaves and growth make trees worse each year";
   const { called, clearanceM } = besidesTrees;

@@ -9,7 +9,7 @@ import type { Battery, Run, Wiring } from "../design.ts";
 import { FOAM_WALL_M } from "../practice/battery-box.ts";
 import { BATTERY_WARM_C } from "../practice/loads.ts";
 import * as cautions from "./cautions.ts";
-import { amps, counted, degreesC, listed, metres, ohms, ratedAmps, volts } from "./figures.ts";
+import { amps, counted, listed, ohms, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { isAtBattery, liftsOf, type Post } from "./post.ts";
 
@@ -42,7 +42,7 @@ function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
   const onBus = wiring.runs.filter((run) => !isAtBattery(run) && run.fuseA !== null);
   const controllers = post.design.array?.controllers ?? 1;
   const places = [
-    `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
+    `At the battery's plus terminal, within ${post.say.said.either("0.2 m", "7 in")} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
     ...(wiring.blockFuseA === null
       ? []
       : [
