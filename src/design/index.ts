@@ -9,6 +9,7 @@ export type * from "./brief.ts";
 export { topicIds } from "./brief.ts";
 export { assumedFactWords } from "./chain/assumed.ts";
 export { type Meaning, meaningsOf } from "./chain/meanings.ts";
+export { bagsFor, conductorText, dug } from "./chain/words.ts";
 export type * from "./design.ts";
 export { stageNames } from "./design.ts";
 export { type Finding, type Severity, severityWord } from "./finding.ts";

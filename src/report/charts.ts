@@ -1,5 +1,5 @@
 /** What is drawn when a topic closes: the charge of the battery through the darkest spell, the radio path. */
-import { MONTH_NAMES } from "../core/units/index.ts";
+import { MONTH_NAMES, sayingIn } from "../core/units/index.ts";
 import type { DarkSpell, Design, Reliability } from "../design/index.ts";
 import type { Chart } from "./chart.ts";
 import type { Block } from "./document.ts";
@@ -10,7 +10,7 @@ export type { Chart } from "./chart.ts";
 /** @returns charts of 46 columns at most, none where there is nothing to draw */
 export function chartsOf(topicId: string, design: Design): readonly Chart[] {
   if (topicId === "power" && design.reliability !== null) return [chargeChart(design.reliability)];
-  const path = topicId === "link" ? linkChart(design.link) : null;
+  const path = topicId === "link" ? linkChart(design.link, sayingIn(design.brief.units)) : null;
   return path === null ? [] : [path];
 }
 

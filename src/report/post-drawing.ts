@@ -2,6 +2,7 @@
  * The post as it stands so far, to scale: mast, panel, camera, radio, box and footing appear as they become known.
  * One set of parts in metres, drawn twice: in characters for the terminal and as SVG for the page.
  */
+import { sayingIn } from "../core/units/index.ts";
 import type { Design } from "../design/index.ts";
 
 interface Shape {
@@ -170,7 +171,7 @@ export function postLines(
   const seen = [...new Set(shapes.map((shape) => shape.name))].filter((name) => name !== "mast");
   const highM = Math.max(...shapes.map((shape) => shape.y + shape.height));
   const legend = [
-    `${highM.toFixed(1)} m high`,
+    `${sayingIn(design.brief.units)(highM, "m", tenths)} high`,
     ...seen.map((name) => {
       const words = name === "panel" ? panelWords(panels.length, panelsLeft) : name;
       return `${sign[name as keyof typeof sign]} ${words}`;
@@ -213,6 +214,8 @@ const fill: Readonly<Record<string, string>> = {
   footing: "#c9bfae",
 };
 
+const tenths = { places: 1, keepsZeros: true } as const;
+
 const supportWords = { newMast: "mast", existingPole: "pole", wall: "wall", roof: "roof" } as const;
 
 /** A name with a height to measure up to, or a depth to dig. */
@@ -224,9 +227,10 @@ function labelOf(name: string, { mounting, link, brief }: Design): string {
   };
   const heightM = heights[name];
   const said = name === "mast" ? supportWords[brief.mounting.support.value] : name;
-  if (heightM !== undefined) return `${said} ${heightM.toFixed(1)} m up`;
+  const figure = sayingIn(brief.units);
+  if (heightM !== undefined) return `${said} ${figure(heightM, "m", tenths)} up`;
   return name === "footing" && mounting.footing !== null
-    ? `${said} ${mounting.footing.depthM.toFixed(2)} m deep`
+    ? `${said} ${figure(mounting.footing.depthM, "m", { places: 2, keepsZeros: true, safe: "up" })} deep`
     : said;
 }
 
