@@ -4,6 +4,7 @@ import { chartColumns } from "../../src/interview/conversation.ts";
 import { asciiText } from "../../src/plain/index.ts";
 import { outlookWords } from "../../src/report/index.ts";
 import { changed, given, syntheticWorld } from "../design/fixtures.ts";
+import { metricIn } from "../helpers/metric.ts";
 
 /** An outlook made by hand, to be said. */
 const outlook: PostOutlook = {
@@ -63,6 +64,14 @@ describe("what is said of the days to come", () => {
       "What is shed first (Lamp) is off now and does not come back within these days.",
       "The picture, with all that it needs, goes off in about 7 hours (day 2, towards 04:00) and is back in about 38 hours (day 3, towards 11:00).",
     ]);
+  });
+  it("in feet and pounds: degrees Fahrenheit", () => {
+    // -0.3 C is 31.5 F, and 0 C is 32 F
+    const text = outlookWords({ ...outlook, isTooColdToCharge: true }, "us").lines.join(" ");
+    expect(text).toContain("At 32 °F this battery takes no charge");
+    expect(text).toContain("holds it above 32 °F does");
+    expect(metricIn(text)).toEqual([]);
+    expect(metricIn(said(outlook).join(" "))).not.toEqual([]);
   });
   it("what stays on, and what goes at once", () => {
     expect(said(picture({ hoursUntilShed: null, hoursUntilBack: null }))[0]).toMatch(
