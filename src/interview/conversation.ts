@@ -91,6 +91,8 @@ export type SunReading =
 /** The line whose ground is asked for. */
 export interface Line {
   readonly lengthM: number;
+  /** In which bare numbers along it are taken, and what was heard is told. */
+  readonly units: Units;
   /** null where it is known no better than by a town, or not at all. */
   readonly near: Spot | null;
   readonly far: Spot | null;

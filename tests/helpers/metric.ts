@@ -15,6 +15,8 @@ const ALLOWED: readonly RegExp[] = [
   /lens(?: of)? [\d.]+ mm|lens \([\d.]+ mm\)|\d mm, [\d.]+ (?:px|points)/g,
   // sun stays in kWh/m2, which are hours of full sun
   /kWh\/m2/g,
+  // latitudes of made-up places
+  /(?<=Place: )\d+ N\b/g,
   // tubes are called by what they are sold as where they are sold by the millimetre
   /[\d.]+ x [\d.]+ mm/g,
   // what charge controllers are set in

@@ -10,8 +10,6 @@ export interface Exactness {
   readonly places?: number;
   /** Significant digits instead, 1 to 15. */
   readonly digits?: number;
-  /** A round figure whose digits mean nothing by themselves: good to a twentieth. */
-  readonly isRound?: true;
   /** Trailing zeros stay: columns and labels. */
   readonly keepsZeros?: true;
   /** "up" for what must not fall short (clearances, depths, what is to be borne), "down" for what must not be passed. */
@@ -138,12 +136,9 @@ interface Span {
   readonly safe: "up" | "down" | null;
 }
 
-const ROUND_FRAC = 1 / 20;
-
-function spanOf(value: number, { places = 0, digits, isRound, safe }: Exactness): Span {
-  const step = isRound
-    ? ROUND_FRAC * Math.abs(value)
-    : digits === undefined
+function spanOf(value: number, { places = 0, digits, safe }: Exactness): Span {
+  const step =
+    digits === undefined
       ? 10 ** -places
       : 10 ** ((value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)))) - digits + 1);
   if (safe === "up") return { value, low: value, high: value + step, safe };

@@ -1,5 +1,5 @@
 /** Stand-ins in words: which of them can be found out, and which are wishes that were left to Mastwright. */
-import { type SaidUnit, sayingIn } from "../../core/units/index.ts";
+import { type SaidUnit, type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { type AssumedAnswer, assumedAnswers } from "./order.ts";
 import { plain } from "./words.ts";
@@ -50,6 +50,10 @@ export function pathKind(path: string): string {
   return path.replace(/\.\d+\./, ".");
 }
 
+/** As it is; in the other system, where nobody answered with it, as the round figure that it stands for. */
+const told = (said: Saying, value: number, unit: SaidUnit): string =>
+  said.either(said(value, unit, 3), said(value, unit, { digits: 2 }));
+
 /** A measurable stand-in with its figure: "frost depth (0.6 m)". */
 export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): string {
   const [, index] = /\.(\d+)\./.exec(path) ?? [];
@@ -67,7 +71,7 @@ export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): 
       ? plain(of)
       : unit === "W"
         ? `${plain(of)} W`
-        : sayingIn(brief.units)(of, unit, { places: 3, isRound: true });
+        : told(sayingIn(brief.units), of, unit);
   return `${what}${which} (${figure})`;
 }
 

@@ -41,7 +41,7 @@ export function wayOf(brief: Brief, climate: Climate | null): Way {
     ],
   );
   const words = brief.link.between.value;
-  const read = words.trim() === "" ? null : readObstacles(words, { distanceM, profile });
+  const read = words.trim() === "" ? null : readObstacles(words, { distanceM, profile, units: brief.units });
   const said = sayingIn(brief.units);
   const unread = [
     ...(own !== null && fitting === null

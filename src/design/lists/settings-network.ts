@@ -36,7 +36,7 @@ function radioBand({ say }: Post, radio: RadioPath): MaybeStep {
   const distanceM = Math.ceil((ROOM_RATIO * radio.distanceM) / 100) * 100;
   return step(
     "radioBand",
-    `Radio, the same at both ends: ${radio.bandName}, one fixed channel, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${say.said(distanceM, "m away", { isRound: true, safe: "up" })}, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
+    `Radio, the same at both ends: ${radio.bandName}, one fixed channel, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${say.said.either(`${distanceM} m`, say.said(distanceM, "m away", { digits: 2, safe: "up" }))}, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
     {
       why: "Two ends that choose for themselves lose each other (common practice, no source). A wider channel hears more noise for speed that the picture does not need.",
     },
