@@ -48,7 +48,7 @@ export type Reading =
 /** The readers that need more than the text: places, files. */
 export interface Readers {
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
-  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean, units: Units) => SunReading;
   readonly readGround: (text: string, line: Line) => GroundReading;
   /** The place answered so far. */
   readonly site: Site | null;
@@ -97,7 +97,11 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
     }
     case "place": {
       const near = walked.value.kind === "place" ? walked.value.site : null;
-      const found = readers.readPlace(words.trim(), { near, currency: readers.currency });
+      const found = readers.readPlace(words.trim(), {
+        near,
+        currency: readers.currency,
+        units: readers.units,
+      });
       if (found.kind === "refused") return { kind: "refused", text: found.says };
       if (found.kind === "doubtful") {
         const { answer } = taken({ kind: "place", site: found.match.site });
@@ -111,7 +115,7 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
     case "horizon":
       return horizonReading(words.trim(), question, { refused, units: readers.units });
     case "sun": {
-      const read = readers.readSun(words.trim(), readers.site, readers.isAgreed);
+      const read = readers.readSun(words.trim(), readers.site, readers.isAgreed, readers.units);
       if (read.kind === "refused") return { kind: "refused", text: read.says };
       if (read.kind === "consent") return read;
       const value: StoredValue = { kind: "sun", figures: read.figures };

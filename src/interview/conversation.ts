@@ -70,6 +70,8 @@ export interface PlaceHints {
   readonly near: Site | null;
   /** ISO 4217, of the brief. */
   readonly currency: string;
+  /** In which distances are told; metric where nothing is said. */
+  readonly units?: Units;
 }
 
 /** What a typed place may turn out to be. */
@@ -112,7 +114,7 @@ export interface Interview<D> {
   readonly siteFacts: (site: Site) => SiteFacts | null;
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   /** @param isAgreed the builder has agreed to what the reading asked consent for */
-  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean, units: Units) => SunReading;
   readonly readGround: (text: string, line: Line) => GroundReading;
   /** Handed every question, also those not asked. */
   readonly designOf: (
