@@ -21,6 +21,8 @@ interface Other {
   readonly of: (metric: number) => number;
   /** No finer step is read off a tape, a scale or a sky. */
   readonly finest: number;
+  /** True for what is bought and fitted by its very size. */
+  readonly isExact?: true;
 }
 
 interface Kind {
@@ -44,7 +46,7 @@ const KINDS = {
   /** Along the ground: far ones are miles. */
   "m away": { symbol: "m", us: feet },
   km: { symbol: "km", us: { symbol: "mi", of: by("km", "mi"), finest: 0.1 } },
-  mm: { symbol: "mm", us: { symbol: "in", of: by("mm", "in"), finest: 0.001 } },
+  mm: { symbol: "mm", us: { symbol: "in", of: by("mm", "in"), finest: 0.001, isExact: true } },
   m2: { symbol: "m2", us: { symbol: "sq ft", of: by("m2", "ft2"), finest: 0.1 } },
   cm2: { symbol: "cm2", us: { symbol: "sq in", of: by("cm2", "in2"), finest: 0.1 } },
   litres: { symbol: "litres", us: { symbol: "gallons", of: (l) => l / gallonL, finest: 0.1 } },
@@ -57,8 +59,8 @@ const KINDS = {
   N: { symbol: "N", us: { symbol: "lbf", of: (n) => n / poundForceN, finest: 0.1 } },
   Nm: { symbol: "Nm", us: { symbol: "lb-ft", of: (nm) => nm / poundForceN / footM, finest: 1 } },
   "m/s": { symbol: "m/s", us: { symbol: "mph", of: by("m/s", "mph"), finest: 1 } },
-  C: { symbol: "C", us: { symbol: "F", of: by("C", "F"), finest: 1 } },
-  "°C": { symbol: "°C", us: { symbol: "°F", of: by("C", "F"), finest: 1 } },
+  C: { symbol: "C", us: { symbol: "F", of: by("C", "F"), finest: 1, isExact: true } },
+  "°C": { symbol: "°C", us: { symbol: "°F", of: by("C", "F"), finest: 1, isExact: true } },
   /** A difference of temperatures. */
   K: { symbol: "K", us: { symbol: "°F", of: by("K", "F deg"), finest: 1 } },
   /** So many to each metre; the reader's word for it stands in the sentence. */
@@ -134,6 +136,8 @@ interface Span {
   readonly low: number;
   readonly high: number;
   readonly safe: "up" | "down" | null;
+  /** Its decimals say how fine a tape is, not how many digits are meant. */
+  readonly isByPlaces: boolean;
 }
 
 function spanOf(value: number, { places = 0, digits, safe }: Exactness): Span {
@@ -141,22 +145,37 @@ function spanOf(value: number, { places = 0, digits, safe }: Exactness): Span {
     digits === undefined
       ? 10 ** -places
       : 10 ** ((value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)))) - digits + 1);
-  if (safe === "up") return { value, low: value, high: value + step, safe };
-  if (safe === "down") return { value, low: value - step, high: value, safe };
-  return { value, low: value - step / 2, high: value + step / 2, safe: null };
+  const isByPlaces = digits === undefined;
+  if (safe === "up") return { value, low: value, high: value + step, safe, isByPlaces };
+  if (safe === "down") return { value, low: value - step, high: value, safe, isByPlaces };
+  return { value, low: value - step / 2, high: value + step / 2, safe: null, isByPlaces };
 }
 
 const scaled = (span: Span, of: (metric: number) => number): Span => ({
+  ...span,
   value: of(span.value),
   low: of(span.low),
   high: of(span.high),
-  safe: span.safe,
 });
 
-const otherNumber = (span: Span, { of, finest }: Other): number => {
-  const { value, isIn } = roundest(scaled(span, of), finest);
-  return isIn ? value : onGrid(scaled(span, of), finest);
-};
+/** What is large is known no better than this, however many decimals it is written with: 5329 N are 1200 lbf. */
+const KNOWN_FRAC = 1 / 200;
+
+function widened(span: Span): Span {
+  const { value, low, high, safe } = span;
+  const slack = (safe === null ? KNOWN_FRAC / 2 : KNOWN_FRAC) * Math.abs(value);
+  return {
+    ...span,
+    low: safe === "up" ? low : Math.min(low, value - slack),
+    high: safe === "down" ? high : Math.max(high, value + slack),
+  };
+}
+
+function otherNumber(span: Span, { of, finest, isExact }: Other): number {
+  const other = scaled(span.isByPlaces && !isExact ? widened(span) : span, of);
+  const { value, isIn } = roundest(other, finest);
+  return isIn ? value : onGrid(other, finest);
+}
 
 const EPSILON = 1e-9;
 
@@ -217,8 +236,6 @@ function lengthText(spanM: Span): string {
 /** From a quarter mile on, miles where they are as round a figure as feet; from a mile on, always. */
 const MILES_FROM_FT = 1320;
 const ONLY_MILES_FROM_FT = 5280;
-/** Nobody measures ground in feet more exactly than this. */
-const GROUND_FRAC = 0.0025;
 
 const digitsOf = (value: number): number =>
   number(value)
@@ -227,15 +244,8 @@ const digitsOf = (value: number): number =>
 
 /** "250 ft", "0.5 mi", "12 mi". */
 function distanceText(spanM: Span): string {
-  const { value, safe } = spanM;
-  const slackM = GROUND_FRAC * Math.abs(value);
-  const wide: Span = {
-    value,
-    low: safe === "up" ? value : Math.min(spanM.low, value - slackM),
-    high: safe === "down" ? value : Math.max(spanM.high, value + slackM),
-    safe,
-  };
-  const ft = Math.abs(feet.of(value));
+  const wide = widened(spanM);
+  const ft = Math.abs(feet.of(spanM.value));
   if (ft < WHOLE_FEET_FROM_FT) return lengthText(spanM);
   const inFeet = otherNumber(wide, { ...feet, finest: 1 });
   if (ft < MILES_FROM_FT) return `${number(inFeet)} ft`;

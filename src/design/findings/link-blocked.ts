@@ -89,7 +89,7 @@ export const linkBlocked: Rule = ({ brief, link }) => {
   const gap = said(Math.abs(clearanceM), "m", 1);
   const asMast =
     radio.nearHeightM >= HIGHEST_RADIO_M
-      ? ` (${said(HIGHEST_RADIO_M, "m", { safe: "down" })} is the most a mast raised by hand should carry)`
+      ? ` (${said(HIGHEST_RADIO_M, "m", 1)} is the most a mast raised by hand should carry)`
       : "";
   return {
     id: isTrees ? "link.trees" : "link.blocked",
