@@ -140,7 +140,7 @@ function mountRows({ brief, mounting }: Design): readonly Row[] {
   if (tube !== null)
     rows.push([
       "Mast",
-      `${tube.name}, ${said(mounting.mastHeightM, "m", tenths)} above ground, ${said(mounting.tubeLengthM, "m", { ...tenths, safe: "up" })} in all${tube.isEnough ? "" : ", which is not enough"}.`,
+      `${tube.name}, ${said(mounting.mastHeightM, "m", tenths)} above ground, ${said(mounting.tubeLengthM, "m", { ...tenths, safe: "up" })} ${said.either("in all", "overall")}${tube.isEnough ? "" : ", which is not enough"}.`,
     ]);
   if (footing !== null) {
     const bags = bagsFor(said, footing);

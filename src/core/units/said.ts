@@ -48,8 +48,8 @@ const KINDS = {
   km: { symbol: "km", us: { symbol: "mi", of: by("km", "mi"), finest: 0.1 } },
   mm: { symbol: "mm", us: { symbol: "in", of: by("mm", "in"), finest: 0.001, isExact: true } },
   m2: { symbol: "m2", us: { symbol: "sq ft", of: by("m2", "ft2"), finest: 0.1 } },
-  cm2: { symbol: "cm2", us: { symbol: "sq in", of: by("cm2", "in2"), finest: 0.1 } },
-  litres: { symbol: "litres", us: { symbol: "gallons", of: (l) => l / gallonL, finest: 0.1 } },
+  cm2: { symbol: "cm2", us: { symbol: "sq in", of: by("cm2", "in2"), finest: 1 } },
+  litres: { symbol: "litres", us: { symbol: "gallons", of: (l) => l / gallonL, finest: 1 } },
   /** What a box holds. */
   "litres of room": {
     symbol: "litres",

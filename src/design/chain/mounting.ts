@@ -221,7 +221,7 @@ function footingOf(
   // the rule of thumb asks a tenth of the whole post, which is longer by the depth itself
   const byThumbM = ruleOfThumbDepthM(clamp(mastHeightM / 0.9 + 0.7, 1, 30));
   const depthM = Math.ceil(Math.max(hole.depthM, byThumbM) * 20) / 20;
-  const mixIn = (bag: "25 kg" | "60 lb") =>
+  const mixIn = (bag: "25 kg" | "50 lb") =>
     concrete({
       diameterM,
       depthM: clamp(depthM, 0.1, 10),
@@ -235,7 +235,7 @@ function footingOf(
     frostDepthM: frostDepthM.value,
     concreteM3: mix.volumeM3,
     bags25Kg: mix.bags,
-    bags60Lb: mixIn("60 lb").bags,
+    bags50Lb: mixIn("50 lb").bags,
     mustRedesign: hole.kind === "redesign" || soil.value === "soft",
   };
 }

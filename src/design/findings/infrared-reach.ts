@@ -1,4 +1,5 @@
 import { sayingIn } from "../../core/units/index.ts";
+import { paced } from "../chain/words.ts";
 import { INFRARED_REACH_M } from "../practice/view.ts";
 import type { Rule } from "./rule.ts";
 
@@ -11,7 +12,7 @@ export const infraredReach: Rule = ({ brief }) => {
   return {
     id: "view.infraredReach",
     severity: "caution",
-    says: `The infrared light built into a fixed camera reaches about ${said(INFRARED_REACH_M, "m")}; the scene lies ${said(far.distanceM.value, "m")} away and will be black at night.`,
+    says: `The infrared light built into a fixed camera reaches about ${said(INFRARED_REACH_M, "m")}; the scene lies ${paced(said, far.distanceM.value, 0)} away and will be black at night.`,
     change:
       "Bring the camera nearer, or plan a separate infrared lamp (10 to 20 W in the dark) among the loads.",
     numbers: { distanceM: far.distanceM.value, reachM: INFRARED_REACH_M },

@@ -1,5 +1,5 @@
 import { sayingIn } from "../../core/units/index.ts";
-import { plain } from "../chain/words.ts";
+import { paced, plain } from "../chain/words.ts";
 import type { Rule } from "./rule.ts";
 
 /** No common lens is wide enough. */
@@ -12,7 +12,7 @@ export const pictureWidth: Rule = ({ brief, view }) => {
   return {
     id: "view.width",
     severity: "caution",
-    says: `${scene.name}: even the widest common lens (${plain(scene.focalLengthMm)} mm) spans only ${said(scene.sceneWidthM, "m", 1)} at ${said(asked.distanceM.value, "m", 1)}, and you asked for ${said(asked.widthM.value, "m", 1)}.`,
+    says: `${scene.name}: even the widest common lens (${plain(scene.focalLengthMm)} mm) spans only ${paced(said, scene.sceneWidthM)} at ${paced(said, asked.distanceM.value)}, and you asked for ${paced(said, asked.widthM.value)}.`,
     change: "Stand further back, look at a narrower scene, or use two cameras.",
     numbers: { sceneWidthM: scene.sceneWidthM, askedWidthM: asked.widthM.value },
     topics: ["view.width", "view.distance", "view.cameras"],

@@ -80,7 +80,7 @@ function picture({ design, say }: Post, seen: SceneView, i: number): MaybeStep {
   const distanceM = design.brief.view.scenes[i]!.distanceM.value;
   return step(
     `picture${i + 1}`,
-    `${seen.name}: let somebody stand ${say.length(distanceM)} away with a ${said.either("metre stick", "yardstick")}, by day and by night, and count the pixels along ${said.either("the stick", "one foot of it")}.`,
+    `${seen.name}: let somebody stand ${say.scene(distanceM)} away with a ${said.either("metre stick", "yardstick")}, by day and by night, and count the pixels along ${said.either("the stick", "one foot of it")}.`,
     {
       why: "Focus, haze and blur of movement take more than any data sheet says.",
       expects: `About ${said.bare(seen.pxPerM, "a metre")} pixels in a ${said.either("metre", "foot")}, within 10 % (for this purpose IEC 62676-4:2014 asks for ${said.bare(seen.wantedPxPerM, "a metre", { places: 3, safe: "up" })} pixels), and what must be told apart can be.`,

@@ -1,6 +1,6 @@
 /** Figures inside the sentences of the lists: rounded to what a tape, a meter or a back can tell apart. */
 import { formatNumber, sayingIn, type UnitSystem } from "../../core/units/index.ts";
-import { atLeast, bagsFor, dug, fixed, plain } from "../chain/words.ts";
+import { atLeast, bagsFor, dug, fixed, paced, plain } from "../chain/words.ts";
 
 /** Two significant digits, no exponent. */
 const rough = (value: number): string => formatNumber({ value, digits: 2 });
@@ -17,6 +17,10 @@ export function figuresIn(system: UnitSystem) {
     length: (valueM: number): string => said(valueM, "m", 1),
     /** Along the ground. */
     distance: (valueM: number): string => said(valueM, "m away", 1),
+    /** To a scene. */
+    scene: (valueM: number): string => paced(said, valueM),
+    /** Of what is bought by the length. */
+    cut: (valueM: number): string => said(valueM, "m", { places: 1, safe: "up" }),
     dug: (valueM: number): string => dug(said, valueM),
     /** Distances to keep: never rounded down. */
     clear: (valueM: number): string => atLeast(said, valueM),
@@ -51,7 +55,7 @@ export const decibels = (value: number): string => `${fixed(value, 0)} dB`;
 export const level = (value: number): string => `${fixed(value, 0)} dBm`;
 export const percent = (frac: number): string => `${fixed(100 * frac, 0)} %`;
 /** How far off upright a mast may stand: 5 mm in a metre. 3/16 in over a level of 4 ft is a little less. */
-export const plumb = ({ said }: Figures): string => said.either("5 mm in each metre", "3/16 in in each 4 ft");
+export const plumb = ({ said }: Figures): string => said.either("5 mm in each metre", "3/16 in over 4 ft");
 
 /** "1 minute", "2 minutes". */
 export const counted = (count: number, one: string, many = `${one}s`): string =>

@@ -58,7 +58,7 @@ function sign({ design }: Post): MaybeStep {
 function look(post: Post): MaybeStep {
   const { view, brief } = post.design;
   const far = view.scenes.map(
-    ({ name }, i) => `${name} ${post.say.length(brief.view.scenes[i]?.distanceM.value ?? 0)}`,
+    ({ name }, i) => `${name} ${post.say.scene(brief.view.scenes[i]?.distanceM.value ?? 0)}`,
   );
   return (
     far.length > 0 &&

@@ -187,7 +187,7 @@ function mastSteps(post: Post): readonly MaybeStep[] {
       : !footing.mustRedesign &&
         step(
           "mast",
-          `Stand the mast (${tube.name}, ${post.say.length(mounting.tubeLengthM)} in all) on the gravel and prop it plumb in two directions. ${isGroundBox ? "Lay the cable pipe to the box beside it. " : ""}Fill the hole with ${bags.count} bags of concrete mix of ${bags.each} and slope the top so that water runs off.`,
+          `Stand the mast (${tube.name}, ${post.say.cut(mounting.tubeLengthM)} ${post.say.said.either("in all", "overall")}) on the gravel and prop it plumb in two directions. ${isGroundBox ? "Lay the cable pipe to the box beside it. " : ""}Fill the hole with ${bags.count} bags of concrete mix of ${bags.each} and slope the top so that water runs off.`,
           {
             cautions: [
               post.overheadLines,

@@ -81,7 +81,7 @@ function mixing(say: Figures, footing: NonNullable<Mounting["footing"]>): MaybeS
     "mixing",
     `Barrow or mixer, shovel, and about ${say.said(waterL, "litres", { safe: "up" })} of water for the concrete. Have the ${say.said(bags.count * bags.kg, "kg")} of mix delivered to the spot.`,
     {
-      why: `About ${say.said.either("3 litres", "3 1/2 quarts")} for a bag of ${bags.each} (from memory: the bag says it).`,
+      why: `About ${say.said.either("3 litres", "3 quarts")} for a bag of ${bags.each} (from memory: the bag says it).`,
     },
   );
 }

@@ -46,7 +46,7 @@ export interface Mounting {
     readonly concreteM3: number;
     /** The same concrete in the one bag or the other. */
     readonly bags25Kg: number;
-    readonly bags60Lb: number;
+    readonly bags50Lb: number;
     readonly mustRedesign: boolean;
   } | null;
   readonly box: {
