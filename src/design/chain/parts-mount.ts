@@ -1,9 +1,13 @@
-import { sayingIn } from "../../core/units/index.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { CLAMP_MM } from "../practice/mounting.ts";
 import * as prices from "../practice/prices.ts";
 import { type Draft, times, type Worked } from "./part-draft.ts";
 import { bagsFor, dug, fixed, plain } from "./words.ts";
+
+/** Of a tube, as its table has it: 2.375 in, 60.3 mm. */
+const rolled = (said: Saying, valueMm: number, places = 1): string =>
+  said.either(said(valueMm, "mm", places), said(valueMm, "mm", { digits: 4 }));
 
 export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { mounting, battery, array } = worked;
@@ -49,7 +53,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "",
       specification: [
-        `${tube.name}: ${said(tube.outsideMm, "mm", 1)} outside, wall ${said(tube.wallMm, "mm", 1)}`,
+        `${tube.name}: ${rolled(said, tube.outsideMm)} outside, wall ${rolled(said, tube.wallMm)}`,
         `${said(mounting.tubeLengthM, "m", { places: 1, safe: "up" })} long (${said(mounting.mastHeightM, "m", 1)} above ground)`,
       ],
       price: times(prices.MAST_PER_M, mounting.tubeLengthM),
@@ -94,7 +98,7 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
     specification:
       poleMm > 0
         ? [
-            `for ${said(poleMm, "mm")} outside diameter`,
+            `for ${rolled(said, poleMm, 0)} outside diameter`,
             ...(poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest
               ? [
                   `usual clamps span ${said.bare(CLAMP_MM.narrowest, "mm")} to ${said(CLAMP_MM.widest, "mm")}: order to measure`,

@@ -8,7 +8,7 @@ export const tube: Rule = ({ brief, mounting }) => {
   return {
     id: "mounting.tube",
     severity: "stop",
-    says: `No common tube bears this mast: even ${mounting.tube.name} would be at ${fixed(100 * mounting.tube.stressShareFrac, 0)} % of its permitted stress and its top would move ${said(mounting.tube.tipDeflectionM, "m", 2)} in a gust of ${said(mounting.gustMPerS, "m/s")}.`,
+    says: `No common tube bears this mast: even ${mounting.tube.name} would be at ${fixed(100 * mounting.tube.stressShareFrac, 0)} % of its permitted stress and its top would move ${said(mounting.tube.tipDeflectionM, "m", 2)} ${said.either("in", "under")} a gust of ${said(mounting.gustMPerS, "m/s")}.`,
     change: "Lower the mast, put less on it, or ask an engineer.",
     numbers: {
       stressShareFrac: mounting.tube.stressShareFrac,

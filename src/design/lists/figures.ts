@@ -11,6 +11,7 @@ const GRAVITY_M_PER_S2 = 9.80665;
 /** What is measured with a tape, a scale or a thermometer, in the reader's units. */
 export function figuresIn(system: UnitSystem) {
   const said = sayingIn(system);
+  const pushed = { digits: 2, safe: "up" } as const;
   const weight = (valueKg: number): string => said(valueKg, "kg", { digits: 2 });
   return {
     said,
@@ -26,9 +27,10 @@ export function figuresIn(system: UnitSystem) {
     clear: (valueM: number): string => atLeast(said, valueM),
     weight,
     /** To be held: never less in the reader's units than in those it was worked in. */
-    force: (valueN: number): string => said(valueN, "N", { digits: 2, safe: "up" }),
+    force: (valueN: number): string => said(valueN, "N", pushed),
     /** The weight that would pull as hard. */
-    pull: (forceN: number): string => weight(forceN / GRAVITY_M_PER_S2),
+    pull: (forceN: number): string =>
+      said.either(weight(forceN / GRAVITY_M_PER_S2), `${said.bare(forceN, "N", pushed)} lb`),
     /** Vents: never rounded down. */
     vent: (valueCm2: number): string => said(Math.ceil(valueCm2 - 1e-9), "cm2", { safe: "up" }),
     temperature: (valueC: number): string => said(valueC, "°C"),
