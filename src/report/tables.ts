@@ -185,10 +185,11 @@ function poeBlocks(runs: NonNullable<Design["wiring"]>["poeRuns"], said: Saying)
   ];
 }
 
-/** Pieces, or a length that is never cut short. */
+/** Pieces, or a length or an area that is never cut short. */
 function quantityText({ quantity, unit }: Part, said: Saying): string {
   const text = `${figure(quantity)}${unit === "" ? "" : ` ${unit}`}`;
-  return unit === "m" ? said.either(text, said(quantity, "m", { safe: "up" })) : text;
+  if (unit === "m") return said.either(text, said(quantity, "m", { safe: "up" }));
+  return unit === "m2" ? said.either(text, said(quantity, "m2", { places: 1, safe: "up" })) : text;
 }
 
 export function partsBlocks({ brief, parts, money }: Design): Document {

@@ -101,7 +101,9 @@ describe("what is said of the days to come", () => {
       /^60 % now, never lower, .* would go off at 20 % and come back at 50 %\.$/,
     );
     const off = { ...outlook, tiers: outlook.tiers.map((tier) => ({ ...tier, isOffNow: true })) };
-    expect(outlookWords(off, "metric").chart.words).toMatch(/The last loads are off and come back at 50 %\.$/);
+    expect(outlookWords(off, "metric").chart.words).toMatch(
+      /The last loads are off and come back at 50 %\.$/,
+    );
   });
   it("a picture that is off now, and comes back before or after it is next wanted", () => {
     expect(said(picture({ isOffNow: true, hoursUntilShed: 3, hoursUntilBack: 5 }))[0]).toMatch(
