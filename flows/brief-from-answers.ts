@@ -296,7 +296,7 @@ function farOf(walked: readonly Walked[]): Spot | null {
 export function briefFromAnswers(
   topics: readonly Topic[],
   walked: readonly Walked[],
-  about: { readonly name: string; readonly currency: string },
+  about: Pick<Brief, "name" | "currency" | "units">,
 ): Brief {
   const read = reader(topics, walked);
   const scenes = scenesOf(read);
@@ -308,6 +308,7 @@ export function briefFromAnswers(
   return {
     name: about.name,
     currency: about.currency,
+    units: about.units,
     openTopics: topicIds.filter((id) => open.has(id)),
     place: {
       site: read("place.where"),

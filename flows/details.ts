@@ -2,7 +2,7 @@
  * What "more" tells at a topic beside the design so far: what was worked but would be too much after an answer. The whole of it
  * stands in the lists.
  */
-import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
+import { formatNumber, MONTH_NAMES, type Saying, sayingIn } from "../src/core/units/index.ts";
 import {
   type ArraySizing,
   type Battery,
@@ -81,13 +81,13 @@ function yearsDetail({ yearly, years, askedDarkHours, carefulMeans }: Reliabilit
 
 function sumsDetail(design: Design): readonly Detail[] {
   const sums = handbookSums(design);
-  const { battery, array, loads } = design;
+  const { brief, battery, array, loads } = design;
   if (sums === null || battery === null || array === null) return [];
   return [
     {
       title: "The handbook's sums, in short",
       lines: [
-        ...batteryLines(battery, loads.largestDailyWh),
+        ...batteryLines(battery, loads.largestDailyWh, sayingIn(brief.units)),
         arrayLine(array, sums.months),
         ...(sums.secondOpinion === null
           ? []
@@ -100,12 +100,12 @@ function sumsDetail(design: Design): readonly Detail[] {
   ];
 }
 
-function batteryLines(battery: Battery, largestDailyWh: number): readonly string[] {
+function batteryLines(battery: Battery, largestDailyWh: number, said: Saying): readonly string[] {
   const { dailyAh, autonomyDays, unadjustedAh, bankNominalV, capacityAtTemperatureFrac } = battery;
   const largestAh = governingAh(battery);
   return [
     `Battery (IEEE 1013): ${n(largestDailyWh)} Wh / ${n(bankNominalV)} V = ${n(dailyAh)} Ah a day, x ${n(autonomyDays)} days = ${n(unadjustedAh)} Ah. For depth / ${n(battery.permittedDodFrac)} = ${n(battery.forDepthAh)} Ah; for an ordinary day ${n(dailyAh)} / ${n(battery.permittedDailyDodFrac)} = ${n(battery.forDailyDepthAh)} Ah; for age ${n(battery.forEndOfLifeAh)} Ah. The largest counts, ${GOVERNING_WORDS[battery.governing]}, and not their product.`,
-    `${n(largestAh)} Ah / ${n(capacityAtTemperatureFrac)} for ${whole(battery.temperatureC)} C = ${n(largestAh / capacityAtTemperatureFrac)} Ah, x ${n(1 + battery.marginFrac)} margin = ${n(battery.requiredAh)} Ah.`,
+    `${n(largestAh)} Ah / ${n(capacityAtTemperatureFrac)} for ${said(battery.temperatureC, "C")} = ${n(largestAh / capacityAtTemperatureFrac)} Ah, x ${n(1 + battery.marginFrac)} margin = ${n(battery.requiredAh)} Ah.`,
   ];
 }
 

@@ -4,15 +4,15 @@ import { mountingTopic } from "./mounting.ts";
 /** What is taken to stand there while nobody has measured it: half way, where most room is needed. */
 const inTheMiddle = {
   trees: {
-    use: "trees 10 m high and 20 m deep half way",
+    use: "trees [10 m|33 ft] high and [20 m|65 ft] deep half way",
     because: "a few rows of grown trees where most room is needed (common practice)",
   },
   buildings: {
-    use: "building 8 m high half way",
+    use: "building [8 m|26 ft] high half way",
     because: "a barn where most room is needed (common practice)",
   },
   ground: {
-    use: "rise of 5 m half way",
+    use: "rise of [5 m|16 ft] half way",
     because: "a swell of the ground where most room is needed (common practice)",
   },
 } as const;
@@ -27,13 +27,13 @@ export const linkTopic = topic(
     choice({
       label: "Picture travels by",
       ask: "How shall the picture get home?",
-      hint: "Under 90 m (300 ft) with a trench, a cable is better than any radio.",
+      hint: "Under [90 m (300 ft)|295 ft] with a trench, a cable is better than any radio.",
       why: "A cable needs no licence and little power; a radio needs a clear line; the mobile network costs every month.",
       how: "Measure on a phone's map how far it is to a building with power and network.",
       options: [
         {
           id: "cable",
-          label: "By cable: under 90 m, and a trench can be dug",
+          label: "By cable: under [90 m|295 ft], and a trench can be dug",
           also: "cable, wire, wired, trench, ethernet, fibre, fiber",
         },
         {
@@ -101,8 +101,8 @@ export const linkTopic = topic(
       shows: "link",
       label: "Distance home",
       ask: "How far is it from the post to the other end?",
-      hint: "On a map, or along the trench; or the other end's coordinates. Example: 400 m or 0.5 mi",
-      why: "A radio loses strength with distance, and a network cable ends at 90 m. Coordinates also say where to aim.",
+      hint: "On a map, or along the trench; or the other end's coordinates. Example: [400 m or 0.5 mi|1300 ft or 0.5 mi]",
+      why: "A radio loses strength with distance, and a network cable ends at [90 m|295 ft]. Coordinates also say where to aim.",
       how: "Use the measuring tool of a phone's map, from the post to the antenna at the other end. Or press and hold on the other end: it shows two numbers, and both can be typed here.",
       alsoSpot: true,
       possible: { min: 1, max: 40_000 },
@@ -166,7 +166,7 @@ export const linkTopic = topic(
       along: "link.distance",
       label: "In between",
       ask: "What stands in between, how high is it, and how far from the post?",
-      hint: "Several, with commas. Example: barn 7 m high at 300 m, row of trees 12 m high and 20 m deep half way",
+      hint: "Several, with commas. Example: barn [7 m|25 ft] high at [300 m|900 ft], row of trees [12 m|40 ft] high and [20 m|60 ft] deep half way",
       why: "The line must pass well above it: radio needs room round the line, not only the line itself. Leaves let some of it through.",
       how: "A phone's map shows how far and how deep. For the height hold a stick upright, as long as your arm, and walk until it covers the thing: you stand as far from it as it is high.",
       unsure: { use: inTheMiddle.trees.use, because: inTheMiddle.trees.because },
@@ -187,10 +187,12 @@ export const linkTopic = topic(
       shows: "link",
       along: "link.distance",
       label: "Ground in between",
+      unit: "m",
+      alsoUnit: "ft",
       ask: "Do you know how the ground runs between the two ends?",
-      hint: "level; pairs of metres from the post and height; or a file's name. Example: 0 12, 200 14, 450 13.5",
-      why: "A swell of a few metres that nobody notices on foot can stand in the middle of a long line.",
-      how: "Many maps draw a profile of a line: read off the height every hundred metres or so. What stands on the ground belongs to the question before.",
+      hint: "level; pairs of [metres|feet] from the post and height; or a file's name. Example: [0 12, 200 14, 450 13.5|0 40, 600 46, 1500 44]",
+      why: "A swell of a few [metres|feet] that nobody notices on foot can stand in the middle of a long line.",
+      how: "Many maps draw a profile of a line: read off the height every hundred [metres|yards] or so. What stands on the ground belongs to the question before.",
       unsure: { use: null, because: "taken as level between the two ends, and what you named stands on it" },
     }),
     (given) => ({
@@ -206,7 +208,7 @@ export const linkTopic = topic(
       shows: "link",
       label: "Height at the other end",
       ask: "How high above the ground can the radio at the other end be?",
-      hint: "Under the eaves of a house is about 4 m. Example: 4 m or 13 ft",
+      hint: "Under the eaves of a house is about [4 m. Example: 4 m or 13 ft|13 ft. Example: 13 ft or 4 m]",
       why: "Height at either end lifts the line over what is in between.",
       how: "Count rows of bricks or cladding, or hold a stick of known length against the wall.",
       possible: { min: 0.5, max: 100 },

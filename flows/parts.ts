@@ -48,7 +48,7 @@ export const partsTopic = topic(
           ask: "Which kind of battery is it?",
           hint: "It is printed on the case: AGM, sealed lead-acid, VRLA; or LiFePO4.",
           why: "Charging a battery with the wrong settings ruins it.",
-          how: "Lift it: 12 V and 100 Ah weigh about 30 kg in lead and 12 kg in lithium.",
+          how: "Lift it: 12 V and 100 Ah weigh about [30 kg|65 lb] in lead and [12 kg|26 lb] in lithium.",
           options: [
             {
               id: "agm",

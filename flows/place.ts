@@ -108,7 +108,7 @@ export const placeTopic = topic({
       ask: "Seen from the panel, what stands between it and the sun, and how high?",
       hint: "A fist at arm's length is about 10 degrees. Example: one fist, or hill to the south 15 deg high",
       why: "An hour of shade at noon costs more than any tilt can win back, and one shaded row of cells can stop a whole panel.",
-      how: "Stand where the panel will be, your eyes as near as you can to its lower edge (2 m or 6.5 ft up on a mast), face the midday sun's side and stack fists from the horizon up to the top of the trees, hill or roof. A height with a distance works too: say them from the ground, and I reckon from the panel. Say 0 if nothing stands there.",
+      how: "Stand where the panel will be, your eyes as near as you can to its lower edge ([2 m or 6.5 ft|6.5 ft] up on a mast), face the midday sun's side and stack fists from the horizon up to the top of the trees, hill or roof. A height with a distance works too: say them from the ground, and I reckon from the panel. Say 0 if nothing stands there.",
       eyeHeightM: PANEL_LOWER_EDGE_M,
       possible: { min: 0, max: 80 },
       usual: { min: 0, max: 25 },

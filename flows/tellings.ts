@@ -1,14 +1,16 @@
 /**
  * What is said after an answer: one line a figure, in the order of what matters most, told only when it moved.
  */
-import { formatNumber, MONTH_NAMES } from "../src/core/units/index.ts";
+import { formatNumber, MONTH_NAMES, type Saying, sayingIn } from "../src/core/units/index.ts";
 import type { Design, StageName } from "../src/design/design.ts";
-import { limitText, type Meaning } from "../src/design/index.ts";
+import { atLeast, bagsFor, dug, limitText, type Meaning } from "../src/design/index.ts";
 import type { Telling } from "../src/interview/define.ts";
 
 const n = (value: number, digits = 2) => formatNumber({ value, digits });
 const percent = (frac: number) => `${n(frac * 100)} %`;
 const plural = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+const saying = ({ brief }: Design): Saying => sayingIn(brief.units);
+const two = { digits: 2 } as const;
 /** Tellings of a stage that may be missing are only spoken when their figure is there. */
 const there = <T>(stage: T | null): T => stage as T;
 
@@ -24,8 +26,11 @@ const darkest = (design: Design) => {
 const bankText = (design: Design) => {
   const bank = there(design.battery);
   const kind = bank.chemistry === "agm" ? "AGM lead-acid" : "LiFePO4";
-  return `${n(bank.bankAh)} Ah at ${bank.bankV} V ${kind} (${plural(bank.blocks, "block")}, ${n(bank.bankKg)} kg)`;
+  return `${n(bank.bankAh)} Ah at ${bank.bankV} V ${kind} (${plural(bank.blocks, "block")}, ${saying(design)(bank.bankKg, "kg", two)})`;
 };
+
+/** Two digits of a metre are told; in feet and inches it is the figure of the lists. */
+const hole = (said: Saying, valueM: number) => said.either(`${n(valueM)} m`, dug(said, valueM));
 
 const arrayText = (design: Design) => {
   const array = there(design.array);
@@ -130,15 +135,24 @@ export const tellings: readonly Telling<Design>[] = [
     figure: (design) =>
       design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${scene.pixelsAcross} px`).join("; ") ||
       null,
-    say: (design) =>
-      design.view.scenes
+    say: (design) => {
+      const said = saying(design);
+      return design.view.scenes
         .map(
           (scene) =>
-            `${scene.name}: a lens of ${scene.focalLengthMm} mm and ${scene.pixelsAcross} points across show ${n(scene.sceneWidthM)} m at ${n(scene.pxPerM, 3)} points a metre (wanted ${n(scene.wantedPxPerM, 3)}).`,
+            `${scene.name}: a lens of ${scene.focalLengthMm} mm and ${scene.pixelsAcross} points across show ${said(scene.sceneWidthM, "m", two)} at ${said.bare(scene.pxPerM, "a metre", { digits: 3 })} points a ${said.either("metre", "foot")} (wanted ${said.bare(scene.wantedPxPerM, "a metre", { digits: 3, safe: "up" })}).`,
         )
-        .join(" "),
-    short: (design) =>
-      design.view.scenes.map((scene) => `${scene.focalLengthMm} mm, ${n(scene.pxPerM)} points/m`).join("; "),
+        .join(" ");
+    },
+    short: (design) => {
+      const said = saying(design);
+      return design.view.scenes
+        .map(
+          (scene) =>
+            `${scene.focalLengthMm} mm, ${said.bare(scene.pxPerM, "a metre", two)} points/${said.symbol("m")}`,
+        )
+        .join("; ");
+    },
   },
   {
     id: "link",
@@ -174,9 +188,11 @@ export const tellings: readonly Telling<Design>[] = [
       mounting.tube === null ? null : `${mounting.tube.name}, ${Math.ceil(mounting.keepClearM)} m free`,
     say: (design) => {
       const { tube, mastHeightM, tubeLengthM, keepClearM, gustForceN } = design.mounting;
-      return `Mast: ${there(tube).name}, ${n(mastHeightM)} m above ground, ${n(tubeLengthM)} m long with its buried part, so no wire may be within ${n(Math.ceil(10 * keepClearM - 1e-9) / 10, 3)} m; the strongest gust pushes with ${n(gustForceN)} N.`;
+      const said = saying(design);
+      return `Mast: ${there(tube).name}, ${said(mastHeightM, "m", two)} above ground, ${said(tubeLengthM, "m", { ...two, safe: "up" })} long with its buried part, so no wire may be within ${atLeast(said, keepClearM)}; the strongest gust pushes with ${said(gustForceN, "N", { ...two, safe: "up" })}.`;
     },
-    short: (design) => `${there(design.mounting.tube).name}, ${n(design.mounting.mastHeightM)} m`,
+    short: (design) =>
+      `${there(design.mounting.tube).name}, ${saying(design)(design.mounting.mastHeightM, "m", two)}`,
   },
   {
     id: "footing",
@@ -187,11 +203,13 @@ export const tellings: readonly Telling<Design>[] = [
     },
     say: (design) => {
       const footing = there(design.mounting.footing);
+      const said = saying(design);
+      const bags = bagsFor(said, footing);
       return footing.mustRedesign
         ? "Footing: deeper than a simple hole can be. This mast needs an engineer, a smaller panel or another place."
-        : `Footing: a hole ${n(footing.depthM)} m deep and ${n(footing.diameterM)} m wide, ${footing.bags25Kg} bags of concrete (25 kg).`;
+        : `Footing: a hole ${hole(said, footing.depthM)} deep and ${hole(said, footing.diameterM)} wide, ${bags.count} bags of concrete (${bags.each}).`;
     },
-    short: (design) => `${n(there(design.mounting.footing).depthM)} m deep`,
+    short: (design) => `${hole(saying(design), there(design.mounting.footing).depthM)} deep`,
   },
   {
     id: "cost",
@@ -211,8 +229,11 @@ export const tellings: readonly Telling<Design>[] = [
     label: "Coldest hour",
     step: 0.5,
     figure: (design) => design.climate?.designColdTempC ?? null,
-    say: (design) =>
-      `Coldest hour of a usual year: ${n(there(design.climate).designColdTempC)} C; hottest ${n(there(design.climate).designHotTempC)} C.`,
-    short: (design) => `${n(there(design.climate).designColdTempC)} C`,
+    say: (design) => {
+      const { designColdTempC, designHotTempC } = there(design.climate);
+      const said = saying(design);
+      return `Coldest hour of a usual year: ${said(designColdTempC, "C", two)}; hottest ${said(designHotTempC, "C", two)}.`;
+    },
+    short: (design) => saying(design)(there(design.climate).designColdTempC, "C", two),
   },
 ];

@@ -6,7 +6,7 @@ const purpose = choice({
   label: "What to tell apart",
   ask: "What must you be able to tell from the picture?",
   hint: "Imagine looking at it a week later, when something has happened.",
-  why: "It sets how many picture points each metre of the scene must have, and so the lens and the camera.",
+  why: "It sets how many picture points each [metre|foot] of the scene must have, and so the lens and the camera.",
   how: "Think of where the picture ends up. On the sofa, the first two will do. In court, only the last.",
   options: [
     {
@@ -43,7 +43,7 @@ const distance = quantity({
   shows: "lens",
   label: "Distance to the scene",
   ask: "How far is it from the camera to what it must show?",
-  hint: "Pace it out: a long step is about 0.75 m. Example: 15 m or 50 ft",
+  hint: "Pace it out: a long step is about [0.75 m. Example: 15 m or 50 ft|2 1/2 ft. Example: 50 ft or 15 m]",
   why: "Distance and width together choose the lens.",
   how: "Walk it and count long steps, or measure it on a phone's map.",
   possible: { min: 1, max: 500 },
@@ -59,7 +59,7 @@ const width = quantity({
   shows: "lens",
   label: "Width of the scene",
   ask: "How wide is the scene there, from left edge to right edge?",
-  hint: "Only what must be in the picture. Example: 10 m or 30 ft",
+  hint: "Only what must be in the picture. Example: [10 m or 30 ft|30 ft or 10 m]",
   why: "The wider the scene, the fewer picture points each person in it gets.",
   how: "Stand at the scene and pace from the left edge of what matters to the right edge.",
   possible: { min: 1, max: 500 },

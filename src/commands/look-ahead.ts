@@ -28,6 +28,9 @@ export function lookAhead(
   clock: PostClock,
 ): { readonly answer: OutlookAnswer; readonly said: OutlookSaid } {
   const answer = outlookOf(design, { ...asked, ...clock });
-  const said = answer.kind === "withheld" ? { lines: [answer.because], chart: null } : outlookWords(answer);
+  const said =
+    answer.kind === "withheld"
+      ? { lines: [answer.because], chart: null }
+      : outlookWords(answer, design.brief.units);
   return { answer, said };
 }

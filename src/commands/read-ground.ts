@@ -3,6 +3,7 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import { type ProfilePoint, readProfile, thinnedProfile } from "../core/link/index.ts";
 import { clamp } from "../core/numerics/index.ts";
+import { sayingIn, type UnitSystem } from "../core/units/index.ts";
 import type { GroundReading, Line } from "../interview/index.ts";
 import { groundAlong } from "./read-terrain.ts";
 
@@ -50,13 +51,13 @@ function fromFile(path: string, line: Line): GroundReading {
   }
 }
 
-function fromText(text: string, source: string, { lengthM }: Line): GroundReading {
-  const read = readProfile(text, { distanceM: lengthM });
+function fromText(text: string, source: string, { lengthM, units }: Line): GroundReading {
+  const read = readProfile(text, { distanceM: lengthM, units });
   if (read.kind === "refused") return { kind: "refused", says: read.reason };
-  return groundOf(read.profile, source, "");
+  return groundOf(read.profile, { source, units, adds: "" });
 }
 
-function fromHeights(path: string, { near, far, lengthM }: Line): GroundReading {
+function fromHeights(path: string, { near, far, lengthM, units }: Line): GroundReading {
   if (near === null || far === null)
     return {
       kind: "refused",
@@ -66,20 +67,24 @@ function fromHeights(path: string, { near, far, lengthM }: Line): GroundReading 
   const read = groundAlong({ file: path, near, far, samples });
   if (read.kind === "refused") return read;
   const profile = thinnedProfile({ profile: read.profile, toleranceM: keptWithinM });
-  const cells = `Cells of ${Math.round(read.cellM)} m: what is smaller is not in it, and many files have treetops and roofs in them.`;
-  return groundOf(profile, basename(path), ` ${cells}`);
+  const cells = `Cells of ${sayingIn(units)(read.cellM, "m")}: what is smaller is not in it, and many files have treetops and roofs in them.`;
+  return groundOf(profile, { source: basename(path), units, adds: ` ${cells}` });
 }
 
-function groundOf(profile: readonly ProfilePoint[], source: string, adds: string): GroundReading {
+function groundOf(
+  profile: readonly ProfilePoint[],
+  { source, units, adds }: { readonly source: string; readonly units: UnitSystem; readonly adds: string },
+): GroundReading {
   const rounded = profile.map(({ distanceFromNearM, groundM }) => ({
     distanceFromNearM: Number(distanceFromNearM.toFixed(2)),
     groundM: Number(groundM.toFixed(2)),
   }));
   const highest = rounded.reduce((high, point) => (point.groundM > high.groundM ? point : high));
-  const metres = (value: number) => `${Number(value.toFixed(1))} m`;
+  const said = sayingIn(units);
+  const height = (valueM: number) => said(valueM, "m", 1);
   return {
     kind: "ground",
     ground: { profile: rounded, source },
-    says: `The ground lies at ${metres(rounded[0]!.groundM)} at the post and ${metres(rounded.at(-1)!.groundM)} at the other end; its highest point is ${metres(highest.groundM)}, ${metres(highest.distanceFromNearM)} from the post.${adds}`,
+    says: `The ground lies at ${height(rounded[0]!.groundM)} at the post and ${height(rounded.at(-1)!.groundM)} at the other end; its highest point is ${height(highest.groundM)}, ${said(highest.distanceFromNearM, "m away", 1)} from the post.${adds}`,
   };
 }

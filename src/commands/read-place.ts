@@ -10,7 +10,7 @@ import {
   type PlaceIndex,
   readCoordinates,
 } from "../core/place/index.ts";
-import type { Site } from "../design/index.ts";
+import { sayingIn } from "../core/units/index.ts";
 import { isCommand, type PlaceHints, type PlaceMatch, type PlaceReading } from "../interview/index.ts";
 import { type Spot, spotText } from "./spot.ts";
 
@@ -46,7 +46,7 @@ export function readPlace(atlas: Atlas, text: string, hints: PlaceHints): PlaceR
   // A place that only bears the name as a second one steps back behind those called so.
   const own = found.filter((place) => place.match === "exact" && isCalled(place.name, text));
   const exact = own.length > 0 ? own : found.filter((place) => place.match === "exact");
-  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found, near) };
+  return { kind: "sites", matches: labelled(exact.length > 0 ? exact : found, hints) };
 }
 
 function readSpot(atlas: Atlas, spot: Spot, hints: PlaceHints): PlaceReading {
@@ -167,14 +167,18 @@ const isCalled = (name: string, text: string): boolean =>
  * Namesakes in one region get their coordinates, so that they can be told apart; several of them also say how far they
  * are from the place answered before.
  */
-function labelled(found: readonly FoundPlace[], near: Site | null): readonly PlaceMatch[] {
+function labelled(
+  found: readonly FoundPlace[],
+  { near, units = "metric" }: PlaceHints,
+): readonly PlaceMatch[] {
   const names = found.map(nameOf);
   return found.map((place, i) => {
     const { latitudeDeg, longitudeDeg } = place;
     const isAlone = names.filter((name) => name === names[i]).length === 1;
     const name = isAlone ? names[i]! : `${names[i]} (${spotText({ latitudeDeg, longitudeDeg })})`;
     const { countryCode, elevationM = null } = place;
-    const away = found.length > 1 && near !== null ? `, ${kmBetween(near, place)} km away` : "";
+    const away =
+      found.length > 1 && near !== null ? `, ${sayingIn(units)(kmBetween(near, place), "km")} away` : "";
     return {
       label: `${name}${away}`,
       site: { label: name, latitudeDeg, longitudeDeg, elevationM, countryCode },

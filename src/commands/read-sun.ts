@@ -5,6 +5,7 @@ import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readEpw, readPowerClimatology, readTmy3, type TypicalYear } from "../core/climate/index.ts";
 import { bearingAndDistance } from "../core/place/index.ts";
+import { sayingIn, type UnitSystem } from "../core/units/index.ts";
 import { ownWeatherPlace, packHours } from "../core/weather/index.ts";
 import type { KeptHours, OwnSun, Site } from "../design/index.ts";
 import { looksLikeFigures, readMonthlyFigures, type SunReading } from "../interview/index.ts";
@@ -17,14 +18,25 @@ const largestFileBytes = 20_000_000;
 /** Figures from farther away are told to be so. */
 const nearKm = 50;
 
-export function readSun(text: string, site: Site | null, isAgreed: boolean): SunReading {
+/** Whose sun it is, and in which units distances to it are told. */
+interface Wanted {
+  readonly site: Site;
+  readonly units: UnitSystem;
+}
+
+export function readSun(
+  text: string,
+  site: Site | null,
+  isAgreed: boolean,
+  units: UnitSystem = "metric",
+): SunReading {
   const typed = text.trim();
   if (/^(?:no|none|nothing|nope|n)\b/i.test(typed)) return { kind: "figures", figures: null, says: null };
   if (site === null)
     return { kind: "refused", says: "Sun figures need the place first: go back and name it." };
-  if (/^fetch\b/i.test(typed)) return isAgreed ? fetched(site) : consent(site);
+  if (/^fetch\b/i.test(typed)) return isAgreed ? fetched({ site, units }) : consent(site);
   const path = typed.replace(/^file\s+/i, "").replace(/^["']|["']$/g, "");
-  if (existsSync(path)) return fromFile(path, site);
+  if (existsSync(path)) return fromFile(path, { site, units });
   if (looksLikeFigures(typed)) return readMonthlyFigures(typed, site);
   const isName = /\.\w{2,5}$/.test(path);
   return {
@@ -47,7 +59,8 @@ const round = rounder(2);
 const askPower = fileURLToPath(new URL("./ask-power.js", import.meta.url));
 
 /** The one question the interview waits for: asked in a process of its own, for reading an answer must not take turns. */
-function fetched(site: Site): SunReading {
+function fetched(wanted: Wanted): SunReading {
+  const { site } = wanted;
   const { status, stdout } = spawnSync(
     process.execPath,
     [askPower, String(site.latitudeDeg), String(site.longitudeDeg)],
@@ -57,7 +70,7 @@ function fetched(site: Site): SunReading {
     return { kind: "refused", says: "The service could not be asked. Use a file or twelve figures." };
   const answer = JSON.parse(stdout) as Fetched;
   if (answer.kind === "nothing") return { kind: "refused", says: answer.says };
-  return fromText(answer.text, "NASA POWER", site);
+  return fromText(answer.text, "NASA POWER", wanted);
 }
 
 function keptHours(year: TypicalYear): KeptHours {
@@ -65,20 +78,20 @@ function keptHours(year: TypicalYear): KeptHours {
   return { latitudeDeg, longitudeDeg, utcOffsetH, packed: packHours(year) };
 }
 
-function fromFile(path: string, site: Site): SunReading {
+function fromFile(path: string, wanted: Wanted): SunReading {
   const name = basename(path);
   try {
     const about = statSync(path);
     if (about.isDirectory()) return { kind: "refused", says: `${path} is a folder. ${wouldDo}` };
     if (about.size > largestFileBytes)
       return { kind: "refused", says: `${name} is too large for a weather file.` };
-    return fromText(readFileSync(path, "utf8"), name, site);
+    return fromText(readFileSync(path, "utf8"), name, wanted);
   } catch (error) {
     return { kind: "refused", says: `${name} cannot be read: ${(error as Error).message}.` };
   }
 }
 
-function fromText(text: string, name: string, site: Site): SunReading {
+function fromText(text: string, name: string, { site, units }: Wanted): SunReading {
   const start = text.trimStart();
   const read = start.startsWith("{")
     ? readPowerClimatology(text)
@@ -105,7 +118,8 @@ function fromText(text: string, name: string, site: Site): SunReading {
   });
   const km = Math.round(distanceM / 1000);
   const mean = ghiDailyKWhPerM2ByMonth.reduce((sum, value) => sum + value, 0) / 12;
-  const where = km > nearKm ? ` It is for a place ${km} km away: that may be another climate.` : "";
+  const where =
+    km > nearKm ? ` It is for a place ${sayingIn(units)(km, "km")} away: that may be another climate.` : "";
   return {
     kind: "figures",
     figures,

@@ -8,7 +8,7 @@ import { brotliDecompressSync } from "node:zlib";
 import { briefFromAnswers, details, optionNotes, tellings, topics } from "../../flows/index.ts";
 import { type ClimateGrids, climateAt, climateOfOwn, openClimate } from "../core/climate/index.ts";
 import { openPlaces, type PlaceIndex, timeZoneAt } from "../core/place/index.ts";
-import { type Design, designOf, meaningsOf, type Site, type World } from "../design/index.ts";
+import { type Brief, type Design, designOf, meaningsOf, type Site, type World } from "../design/index.ts";
 import type { Interview, Walked } from "../interview/conversation.ts";
 import type { SiteFacts } from "../interview/define.ts";
 import { chartsOf } from "../report/index.ts";
@@ -89,7 +89,7 @@ export const suggestedPlaces = (text: string, atMost: number): readonly string[]
 
 function designOfAnswers(
   walked: readonly Walked[],
-  about: { readonly name: string; readonly currency: string },
+  about: Pick<Brief, "name" | "currency" | "units">,
 ): Design {
   const brief = briefFromAnswers(topics, walked, about);
   // asked for before an answer, after it, and for what is shown next

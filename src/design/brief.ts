@@ -8,6 +8,7 @@
 
 import type { ProfilePoint } from "../core/link/index.ts";
 import type { HorizonProfile } from "../core/sun/index.ts";
+import type { UnitSystem } from "../core/units/index.ts";
 
 export type Origin = "measured" | "datasheet" | "estimate" | "assumed";
 
@@ -174,6 +175,8 @@ export interface Brief {
   readonly name: string;
   /** ISO 4217. */
   readonly currency: string;
+  /** In which everything is told; figures themselves are metric. */
+  readonly units: UnitSystem;
   /** Topics in which a question still lacks an answer: what rests on them is provisional. */
   readonly openTopics: readonly TopicId[];
   readonly place: {

@@ -10,6 +10,7 @@ export { topicIds } from "./brief.ts";
 export { assumedFactWords } from "./chain/assumed.ts";
 export { limitText } from "./chain/limit.ts";
 export { type Meaning, meaningsOf } from "./chain/meanings.ts";
+export { atLeast, bagsFor, conductorText, dug } from "./chain/words.ts";
 export type * from "./design.ts";
 export { stageNames } from "./design.ts";
 export { type Finding, type Severity, severityWord } from "./finding.ts";

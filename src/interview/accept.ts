@@ -4,7 +4,7 @@ import { refusalSentence } from "./answer.ts";
 import { consequences } from "./consequence.ts";
 import type { Answer, Said, Walked } from "./conversation.ts";
 import { moved, moveTo } from "./course.ts";
-import { answerText, heardBeside, keptText, valueText } from "./shown.ts";
+import { answerText, heardBeside, keptText, standInText } from "./shown.ts";
 import { cursorNow, designNow, walkNow } from "./state.ts";
 import { type Now, once, refuse, type Step, save, say, type Then } from "./turn.ts";
 import { valueFor } from "./units.ts";
@@ -71,7 +71,7 @@ export function kept<D>(now: Now<D>, cursor: Walked, answer: Answer): Step {
 export function unsure<D>(now: Now<D>, cursor: Walked): Step {
   const { question, standIn } = cursor;
   const { value, because } = standIn;
-  const text = valueText(question, value);
+  const text = standInText(question, value);
   const used = `I use ${question.kind === "choice" ? `"${text}"` : text} until you know: ${because}`;
   // No place can stand in for another: there is only the reason to give.
   const says = value.kind === "place" ? because.slice(0, 1).toUpperCase() + because.slice(1) : used;

@@ -3,7 +3,7 @@
 import { readObstacles } from "../core/link/index.ts";
 import { bearingAndDistance, readCoordinates } from "../core/place/index.ts";
 import { readHorizon } from "../core/sun/index.ts";
-import { convert, formatNumber, formatQuantity } from "../core/units/index.ts";
+import { convert, formatNumber, formatQuantity, sayingIn } from "../core/units/index.ts";
 import type { Origin, Site, Spot } from "../design/brief.ts";
 import type {
   Answer,
@@ -14,6 +14,7 @@ import type {
   PlaceReading,
   StoredValue,
   SunReading,
+  Units,
   Walked,
 } from "./conversation.ts";
 import type { HorizonQuestion, QuantityQuestion } from "./define.ts";
@@ -47,7 +48,7 @@ export type Reading =
 /** The readers that need more than the text: places, files. */
 export interface Readers {
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
-  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean, units: Units) => SunReading;
   readonly readGround: (text: string, line: Line) => GroundReading;
   /** The place answered so far. */
   readonly site: Site | null;
@@ -58,6 +59,7 @@ export interface Readers {
   readonly isAgreed: boolean;
   /** Of the brief. */
   readonly currency: string;
+  readonly units: Units;
 }
 
 /** A line as an answer. */
@@ -95,7 +97,11 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
     }
     case "place": {
       const near = walked.value.kind === "place" ? walked.value.site : null;
-      const found = readers.readPlace(words.trim(), { near, currency: readers.currency });
+      const found = readers.readPlace(words.trim(), {
+        near,
+        currency: readers.currency,
+        units: readers.units,
+      });
       if (found.kind === "refused") return { kind: "refused", text: found.says };
       if (found.kind === "doubtful") {
         const { answer } = taken({ kind: "place", site: found.match.site });
@@ -107,9 +113,9 @@ export function readAnswer(text: string, walked: Walked, readers: Readers): Read
       return taken({ kind: "place", site: first.site }, found.says);
     }
     case "horizon":
-      return horizonReading(words.trim(), question, refused);
+      return horizonReading(words.trim(), question, { refused, units: readers.units });
     case "sun": {
-      const read = readers.readSun(words.trim(), readers.site, readers.isAgreed);
+      const read = readers.readSun(words.trim(), readers.site, readers.isAgreed, readers.units);
       if (read.kind === "refused") return { kind: "refused", text: read.says };
       if (read.kind === "consent") return read;
       const value: StoredValue = { kind: "sun", figures: read.figures };
@@ -131,7 +137,9 @@ function spotReading(
   typed: string,
   { latitudeDeg, longitudeDeg }: Spot,
   question: QuantityQuestion,
-  about: Pick<Readers, "site" | "isSiteExact"> & { readonly refused: (refusal: Refusal) => Reading },
+  about: Pick<Readers, "site" | "isSiteExact" | "units"> & {
+    readonly refused: (refusal: Refusal) => Reading;
+  },
 ): Reading {
   const { site, isSiteExact } = about;
   if (site === null || !isSiteExact)
@@ -145,7 +153,7 @@ function spotReading(
     return { kind: "refused", text: "That is where the post stands: the two ends are in one place." };
   const { unit, possible } = question;
   const length = convert({ value: distanceM, from: "m", to: unit });
-  const size = formatQuantity({ value: distanceM, unit: "m", digits: 3 });
+  const size = sayingIn(about.units)(distanceM, "m away", { digits: 3 });
   if (length > possible.max)
     return about.refused({ code: "too-large", ...possible, unit, got: length, typed: size });
   const value: StoredValue = {
@@ -176,13 +184,14 @@ export const wayTo = (from: Spot, to: Spot) =>
   });
 
 /** Words about what stands along a line, said back as they were understood. */
-function obstaclesReading(typed: string, { lengthM }: Line): Reading {
-  const read = readObstacles(typed, { distanceM: lengthM });
+function obstaclesReading(typed: string, { lengthM, units }: Line): Reading {
+  const read = readObstacles(typed, { distanceM: lengthM, units });
   if (read.kind === "refused") return { kind: "refused", text: read.reason };
-  const metres = (value: number) => formatQuantity({ value, unit: "m" });
+  const length = (value: number) =>
+    units === "metric" ? formatQuantity({ value, unit: "m" }) : sayingIn(units)(value, "m away", 1);
   const things = read.obstacles.map(({ noun, heightM, distanceFromNearM, depthM }) => {
-    const deep = depthM === undefined ? "" : `, ${metres(depthM)} deep`;
-    return `${noun} ${metres(heightM)} high${deep}, ${metres(distanceFromNearM)} from the post`;
+    const deep = depthM === undefined ? "" : `, ${length(depthM)} deep`;
+    return `${noun} ${length(heightM)} high${deep}, ${length(distanceFromNearM)} from the post`;
   });
   return {
     kind: "taken",
@@ -195,7 +204,7 @@ function obstaclesReading(typed: string, { lengthM }: Line): Reading {
 function horizonReading(
   typed: string,
   question: HorizonQuestion,
-  refused: (refusal: Refusal) => Reading,
+  { refused, units }: { readonly refused: (refusal: Refusal) => Reading; readonly units: Units },
 ): Reading {
   const angle = readQuantity(typed, { dimension: "angle", unit: "deg", possible: question.possible });
   if (angle.ok) {
@@ -212,7 +221,7 @@ function horizonReading(
     };
     return unusualHorizon(answer, elevationDeg, question) ?? { kind: "taken", answer, adds };
   }
-  const words = readHorizon(typed, { eyeHeightM: question.eyeHeightM });
+  const words = readHorizon(typed, { eyeHeightM: question.eyeHeightM, units });
   if (words.kind === "refused") {
     // A lone figure of the wrong kind or size is better refused as one.
     return /^\D*[\d.,]+\s*\S*$/.test(typed)
@@ -238,7 +247,7 @@ function horizonReading(
     [
       ...(isLower
         ? [
-            `Seen from the panel, ${formatQuantity({ value: question.eyeHeightM, unit: "m" })} above the ground: ${formatQuantity({ value: highest, unit: "deg" })} at most.`,
+            `Seen from the panel, ${units === "metric" ? formatQuantity({ value: question.eyeHeightM, unit: "m" }) : sayingIn(units)(question.eyeHeightM, "m", 1)} above the ground: ${formatQuantity({ value: highest, unit: "deg" })} at most.`,
           ]
         : []),
       ...(isAssumed

@@ -4,6 +4,7 @@
  */
 
 import type { HorizonProfile } from "../core/sun/index.ts";
+import type { UnitSystem } from "../core/units/index.ts";
 import type { Origin, OwnGround, OwnSun, Site, Spot } from "../design/brief.ts";
 import type { Finding } from "../design/finding.ts";
 import type { ChargeNow, ComingSky, SwitchedNow } from "../design/index.ts";
@@ -35,8 +36,8 @@ export interface Answer {
   readonly origin: Origin;
 }
 
-/** Which unit a bare number is taken in where a question names two: the metric one or the other. */
-export type Units = "metric" | "us";
+/** Which unit a bare number is taken in where a question names two, and in which everything is told. */
+export type Units = UnitSystem;
 
 /** By full question id, in the order first answered. */
 export type Answers = Readonly<Record<string, Answer>>;
@@ -69,6 +70,8 @@ export interface PlaceHints {
   readonly near: Site | null;
   /** ISO 4217, of the brief. */
   readonly currency: string;
+  /** In which distances are told; metric where nothing is said. */
+  readonly units?: Units;
 }
 
 /** What a typed place may turn out to be. */
@@ -90,6 +93,8 @@ export type SunReading =
 /** The line whose ground is asked for. */
 export interface Line {
   readonly lengthM: number;
+  /** In which bare numbers along it are taken, and what was heard is told. */
+  readonly units: Units;
   /** null where it is known no better than by a town, or not at all. */
   readonly near: Spot | null;
   readonly far: Spot | null;
@@ -109,12 +114,12 @@ export interface Interview<D> {
   readonly siteFacts: (site: Site) => SiteFacts | null;
   readonly readPlace: (text: string, hints: PlaceHints) => PlaceReading;
   /** @param isAgreed the builder has agreed to what the reading asked consent for */
-  readonly readSun: (text: string, site: Site | null, isAgreed: boolean) => SunReading;
+  readonly readSun: (text: string, site: Site | null, isAgreed: boolean, units: Units) => SunReading;
   readonly readGround: (text: string, line: Line) => GroundReading;
   /** Handed every question, also those not asked. */
   readonly designOf: (
     walked: readonly Walked[],
-    about: { readonly name: string; readonly currency: string },
+    about: { readonly name: string; readonly currency: string; readonly units: Units },
   ) => D;
   readonly findingsOf: (design: D) => readonly Finding[];
   /** What the options of a choice mean for this design, by option id: "about 200 W and 100 Ah". Nothing for most questions. */

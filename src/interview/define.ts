@@ -9,8 +9,12 @@
 import type { HorizonProfile } from "../core/sun/index.ts";
 import type { Dimension } from "../core/units/index.ts";
 import type { OwnGround, OwnSun, Site, TopicId } from "../design/brief.ts";
+import { questionIn } from "./both-units.ts";
 
-/** What every question must say, whatever its kind. Wording rules are tested over the data in tests/flows. */
+/**
+ * What every question must say, whatever its kind. Wording rules are tested over the data in tests/flows. A figure that is
+ * round in metric units is written for both systems: "barn [7 m|25 ft] high" (both-units.ts).
+ */
 interface Wording {
   /** Short name for the review list: "Distance". */
   readonly label: string;
@@ -111,6 +115,9 @@ export interface ObstaclesQuestion extends Wording {
 export interface GroundQuestion extends Wording {
   readonly kind: "ground";
   readonly along: string;
+  /** Symbol of the unit of its bare numbers, and of the other one. */
+  readonly unit: string;
+  readonly alsoUnit: string;
   readonly unsure: StandIn<null>;
 }
 
@@ -198,6 +205,8 @@ export interface AskStep {
   /** Full id, "topic.name"; inside a block "each.name". Never reused or renamed without a migration. */
   readonly id: string;
   readonly question: Question;
+  /** The same for those who think in feet and pounds. */
+  readonly inFeet: Question;
   readonly rules: Rules<AnyValue>;
 }
 
@@ -269,7 +278,13 @@ const makeRule =
 const given = Object.assign(makeRule(false), { site: makeRule(true) }) as unknown as Given<never>;
 
 function askStep(id: string, question: Question, rules?: (g: Given<never>) => Rules<never>): AskStep {
-  return { step: "ask", id, question, rules: (rules?.(given) ?? {}) as Rules<AnyValue> };
+  return {
+    step: "ask",
+    id,
+    question: questionIn("metric", question),
+    inFeet: questionIn("us", question),
+    rules: (rules?.(given) ?? {}) as Rules<AnyValue>,
+  };
 }
 
 function blockBuilder(steps: readonly AskStep[]): BlockBuilder<never, never> {

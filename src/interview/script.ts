@@ -132,7 +132,7 @@ function hasOwnSun(
     const entry = step.step === "ask" && step.question.kind === "sun" ? entryOf(typedById, step.id) : null;
     if (entry === null) return false;
     if (typeof entry !== "string") return entry.value.kind === "sun" && entry.value.figures !== null;
-    const reading = readSun(entry, null, false);
+    const reading = readSun(entry, null, false, "metric");
     return reading.kind !== "figures" || reading.figures !== null;
   });
 }

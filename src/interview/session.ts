@@ -110,7 +110,7 @@ function commanded<D>(now: Now<D>, command: Command): Step {
     case "how":
       return cursor === null ? refuse(now, endHint) : told("How to find out", [cursor.question.how]);
     case "help":
-      return told("What you can type", helpLines(cursor?.question ?? null));
+      return told("What you can type", helpLines(cursor?.question ?? null, now.state.units));
     case "more":
       return [state, more(now)];
     case "review":
@@ -188,7 +188,7 @@ function readersOf<D>({ interview, walked, state }: Now<D>, isAgreed = false): R
     const near = isSiteExact ? site : null;
     // The place may have been changed since.
     const lengthM = near !== null && far !== null ? wayTo(near, far).distanceM : Number(length?.rule);
-    return { lengthM, near, far };
+    return { lengthM, units: state.units, near, far };
   };
   return {
     readPlace,
@@ -199,6 +199,7 @@ function readersOf<D>({ interview, walked, state }: Now<D>, isAgreed = false): R
     lineOf,
     isAgreed,
     currency: state.currency,
+    units: state.units,
   };
 }
 

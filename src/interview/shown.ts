@@ -2,12 +2,13 @@
 
 import { coordinatesText } from "../core/place/index.ts";
 import { compassWord, type HorizonPoint, type HorizonProfile } from "../core/sun/index.ts";
-import { formatNumber, formatQuantity } from "../core/units/index.ts";
+import { convert, formatNumber, formatQuantity } from "../core/units/index.ts";
 import type { OwnGround, OwnSun } from "../design/brief.ts";
 import type { Answer, ReviewRow, Said, StoredValue, Walked } from "./conversation.ts";
 import type { Question } from "./define.ts";
 import { clockText } from "./read/clock.ts";
 import { forcedText, type QuantityHeard, readQuantityAmongWords } from "./read/index.ts";
+import { roundText } from "./units.ts";
 import { isSame, optionOf, quantityValue } from "./value.ts";
 import { labelOf } from "./walk.ts";
 
@@ -35,9 +36,13 @@ export function valueText(question: Question, value: StoredValue): string {
     case "obstacles":
       return value.words;
     case "ground":
-      return groundText(value.ground);
+      return groundText(value.ground, question.kind === "ground" ? question.unit : "m");
   }
 }
+
+/** A stand-in in words: round in the unit it is told in. */
+export const standInText = (question: Question, value: StoredValue): string =>
+  roundText(question, value) ?? valueText(question, value);
 
 /** "clear all round", "12 deg all round", "up to 15 deg, highest in the south". */
 function horizonText(points: HorizonProfile): string {
@@ -61,11 +66,12 @@ function ownSunText(figures: OwnSun | null): string {
   return `${figures.source}: ${months.join(" ")} kWh/m2 a day`;
 }
 
-function groundText(ground: OwnGround | null): string {
+function groundText(ground: OwnGround | null, unit: string): string {
   if (ground === null) return "level between the two ends";
   const heights = ground.profile.map(({ groundM }) => groundM);
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
-  return `${ground.source}: ${ground.profile.length} points, ${formatNumber({ value: low, digits: 4 })} to ${formatNumber({ value: high, digits: 4 })} m high`;
+  const of = (valueM: number) => convert({ value: valueM, from: "m", to: unit });
+  return `${ground.source}: ${ground.profile.length} points, ${formatNumber({ value: of(low), digits: 4 })} to ${formatNumber({ value: of(high), digits: 4 })} ${unit} high`;
 }
 
 /** What was heard in a typed answer: "30 ft = 9.1 m". Read again from what was typed, so that it is kept nowhere. */
@@ -100,7 +106,7 @@ const folded = (text: string): string => text.toLowerCase().replace(/\s+/g, "");
 export function answerText(walked: Walked): string {
   const { question, answer } = walked;
   if (answer === null) return "not answered";
-  if (answer.origin === "assumed") return `assumed: ${valueText(question, answer.value)}`;
+  if (answer.origin === "assumed") return `assumed: ${standInText(question, answer.value)}`;
   return heardText(question, answer);
 }
 
@@ -148,7 +154,7 @@ export function exampleOf(walked: Walked): string {
     case "sun":
       return "none";
     default:
-      return valueText(question, standIn.value);
+      return standInText(question, standIn.value);
   }
 }
 

@@ -41,6 +41,7 @@ export function designNow<D>(interview: Interview<D>, state: State): D {
   return interview.designOf(walkAll(interview.topics, answers, interview.siteFacts, units), {
     name,
     currency,
+    units,
   });
 }
 

@@ -1,39 +1,9 @@
-/** Questions as they are shown to those who think in the other unit, and values between the two. */
+/** Values between the unit in which a flow keeps them and the one in which they are shown. */
 
-import { convert } from "../core/units/index.ts";
-import type { StoredValue, Units } from "./conversation.ts";
+import { type SaidUnit, sayingIn } from "../core/units/index.ts";
+import { converted } from "./both-units.ts";
+import type { StoredValue } from "./conversation.ts";
 import type { Question } from "./define.ts";
-
-/** Enough digits that going to the other unit and back gives the same figure. */
-const digits = 12;
-const converted = (value: number, from: string, to: string): number =>
-  from === to ? value : Number(convert({ value, from, to }).toPrecision(digits));
-
-function threeDigits(value: number, round: (value: number) => number): number {
-  if (value === 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
-  return Number((round(value / step) * step).toPrecision(3));
-}
-
-/** The question with its two units changed over, where it has two and they are asked for. */
-export function questionIn(units: Units, question: Question): Question {
-  if (units === "metric" || question.kind !== "quantity" || question.alsoUnit === undefined) return question;
-  const { unit, alsoUnit, possible, usual, unsure } = question;
-  const other = (value: number): number => converted(value, unit, alsoUnit);
-  // Limits are shown in refusals: three digits, rounded outwards so that no value of the other unit falls out.
-  const around = ({ min, max }: { readonly min: number; readonly max: number }) => ({
-    min: threeDigits(other(min), Math.floor),
-    max: threeDigits(other(max), Math.ceil),
-  });
-  return {
-    ...question,
-    unit: alsoUnit,
-    alsoUnit: unit,
-    possible: around(possible),
-    usual: around(usual),
-    unsure: { ...unsure, use: other(unsure.use) },
-  };
-}
 
 /** A value in the unit of this form of the question; as it is, where the question knows no such unit. */
 export function valueFor(question: Question, value: StoredValue): StoredValue {
@@ -44,3 +14,16 @@ export function valueFor(question: Question, value: StoredValue): StoredValue {
   const to = (end: number): number => converted(end, value.unit, unit);
   return { ...value, low: to(low), best: to(best), high: to(high), unit };
 }
+
+/**
+ * A stand-in as it is told: one that is round in the metric unit of a question that is asked in another is a round figure in
+ * that too, "10 ft" for the 3 m that are worked with; null where it is told as any other value.
+ */
+export function roundText(question: Question, value: StoredValue): string | null {
+  if (value.kind !== "quantity" || question.kind !== "quantity" || value.spot !== undefined) return null;
+  const { unit, alsoUnit } = question;
+  const metric = TOLD.find((told) => told === alsoUnit);
+  if (metric === undefined || value.low !== value.high) return null;
+  return sayingIn("us")(converted(value.best, unit, metric), metric, { digits: 2 });
+}
+const TOLD: readonly SaidUnit[] = ["m", "mm", "kg", "m/s", "C"];

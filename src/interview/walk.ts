@@ -7,6 +7,7 @@
  */
 
 import type { Site, TopicId } from "../design/brief.ts";
+import { standInIn } from "./both-units.ts";
 import type { Answer, Answers, Units, Walked } from "./conversation.ts";
 import type {
   AnyValue,
@@ -18,7 +19,7 @@ import type {
   SiteFacts,
   Topic,
 } from "./define.ts";
-import { questionIn, valueFor } from "./units.ts";
+import { valueFor } from "./units.ts";
 import { fits, ruleValue, storedFrom } from "./value.ts";
 
 /** The option of a block's first question that ends the repetition. */
@@ -56,11 +57,12 @@ export function walkAll(
   /** Walks one question; its value is known afterwards whether it is asked or hidden. */
   const ask = (topic: Topic, step: AskStep, id: string): Walked => {
     const { rules } = step;
-    const question = questionIn(units, step.question);
+    const question = units === "us" ? step.inFeet : step.question;
     const isAsked = rules.when === undefined || worked(rules.when, known);
-    const { use, because } =
-      rules.suggest === undefined ? step.question.unsure : worked(rules.suggest, known);
-    const standIn = { value: valueFor(question, storedFrom(step.question, use)), because };
+    const suggested = rules.suggest && standInIn(units, worked(rules.suggest, known));
+    const standIn = suggested
+      ? { value: valueFor(question, storedFrom(step.question, suggested.use)), because: suggested.because }
+      : { value: storedFrom(question, question.unsure.use), because: question.unsure.because };
     const answer =
       isAsked && Object.hasOwn(answers, id) ? heldNow(answers[id]!, standIn.value, question) : null;
     const value = answer?.value ?? standIn.value;

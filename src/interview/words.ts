@@ -1,5 +1,7 @@
 /** The engine's own few sentences: what works at any time, and what to type where a line meant nothing. */
 
+import { wordsIn } from "./both-units.ts";
+import type { Units } from "./conversation.ts";
 import type { Question } from "./define.ts";
 
 // `outlook` is for a post that stands: among the words of a question it would only make a newcomer wonder
@@ -24,7 +26,7 @@ export const outlookLines: readonly string[] = [
 ];
 
 /** What can be typed now, a line each. */
-export function helpLines(question: Question | null): readonly string[] {
+export function helpLines(question: Question | null, units: Units): readonly string[] {
   const anytime = [
     "back: the question before this one; the answer there is kept until you type another",
     "undo: takes the last answer back",
@@ -36,7 +38,7 @@ export function helpLines(question: Question | null): readonly string[] {
   ];
   if (question === null) return anytime;
   return [
-    answerLine(question),
+    wordsIn(units, answerLine(question)),
     "Enter alone: keeps the answer that is shown, where there is one",
     "not sure: a stated stand-in is used and marked",
     "why: what the answer changes",
@@ -61,8 +63,8 @@ function answerLine(question: Question): string {
     case "sun":
       return "An answer: none, twelve figures, or a file's name";
     case "obstacles":
-      return "An answer: barn 7 m high at 300 m, trees 12 m high and 20 m deep half way; or nothing";
+      return "An answer: barn [7 m|25 ft] high at [300 m|900 ft], trees [12 m|40 ft] high and [20 m|60 ft] deep half way; or nothing";
     case "ground":
-      return "An answer: level, pairs of distance and height like 0 12, 200 14, or a file's name";
+      return "An answer: level, pairs of distance and height like [0 12, 200 14|0 40, 600 46], or a file's name";
   }
 }

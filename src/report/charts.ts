@@ -1,5 +1,5 @@
 /** What is drawn when a topic closes or an answer moves it: the charge of the battery through the darkest spell, the radio path. */
-import { MONTH_NAMES } from "../core/units/index.ts";
+import { MONTH_NAMES, sayingIn } from "../core/units/index.ts";
 import type { DarkSpell, Design, Reliability } from "../design/index.ts";
 import type { Chart } from "./chart.ts";
 import type { Block } from "./document.ts";
@@ -14,7 +14,7 @@ const SIZING_TOPICS: readonly (string | null)[] = ["autonomy", "power", null];
 export function chartsOf(topicId: string | null, design: Design): readonly Chart[] {
   if (SIZING_TOPICS.includes(topicId))
     return design.reliability === null ? [] : [chargeChart(design.reliability)];
-  const path = topicId === "link" ? linkChart(design.link) : null;
+  const path = topicId === "link" ? linkChart(design.link, sayingIn(design.brief.units)) : null;
   return path === null ? [] : [path];
 }
 

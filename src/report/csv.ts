@@ -2,7 +2,10 @@ import type { Design } from "../design/index.ts";
 
 /** A degree sign is shown as two strange letters where a spreadsheet guesses the encoding wrong. */
 const spelled = (text: string): string =>
-  text.replaceAll("°C", "C").replaceAll("°", " degrees").replaceAll("×", "x");
+  text
+    .replace(/°(?=[CF])/g, "")
+    .replaceAll("°", " degrees")
+    .replaceAll("×", "x");
 
 /**
  * One field of a comma-separated line.

@@ -105,7 +105,7 @@ export function designDocument(
       align: ["left", "left", "left", "left"],
       rows: about.answers.map((row) => [row.topic, row.label, row.answer, row.origin]),
     },
-    ...(about.withNotes ? noteBlocks() : []),
+    ...(about.withNotes ? noteBlocks(design.brief.units) : []),
     heading(2, "Small print"),
     paragraph(
       "This is a calculation from what was answered, not a promise. It does not replace local codes, the makers' instructions or licensed practice. Rules on radio, building, electricity and recording differ by country, state and city: ask a local source.",

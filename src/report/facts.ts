@@ -1,6 +1,6 @@
 /** The post in figures: what a person would say of it in a minute. */
-import { formatNumber, MONTH_NAMES } from "../core/units/index.ts";
-import { type Brief, type Design, limitText, type Reliability, type Sun } from "../design/index.ts";
+import { formatNumber, MONTH_NAMES, sayingIn } from "../core/units/index.ts";
+import { type Brief, bagsFor, type Design, limitText, type Reliability, type Sun } from "../design/index.ts";
 import type { Block } from "./document.ts";
 import { sentence } from "./words.ts";
 
@@ -8,6 +8,9 @@ type Row = readonly [label: string, value: string];
 
 const rough = (value: number): string => formatNumber({ value, digits: 2 });
 const figure = (value: number): string => formatNumber({ value, digits: 3 });
+/** What is to be held: never less than was worked. */
+const push = { digits: 2, safe: "up" } as const;
+const tenths = { places: 1, keepsZeros: true } as const;
 const whole = (value: number): string => value.toFixed(0);
 
 export function figureBlock(design: Design): Block {
@@ -56,7 +59,7 @@ function energyRows({ brief, sun, loads, battery, array, reliability }: Design):
     rows.push(
       [
         "Battery",
-        `${figure(battery.bankAh)} Ah at ${battery.bankV} V, ${figure(battery.wantedAh)} Ah needed, ${rough(battery.bankKg)} kg. ${sentence(battery.layoutReason)}`,
+        `${figure(battery.bankAh)} Ah at ${battery.bankV} V, ${figure(battery.wantedAh)} Ah needed, ${sayingIn(brief.units)(battery.bankKg, "kg", { digits: 2 })}. ${sentence(battery.layoutReason)}`,
       ],
       ["Battery kind", sentence(battery.chemistryReason)],
       [
@@ -101,11 +104,12 @@ function ownYearText(own: Reliability["yearly"]["ownYear"]): string {
 }
 
 function pictureRows({ view, brief }: Design): readonly Row[] {
+  const said = sayingIn(brief.units);
   const rows = view.scenes.map((scene, i): Row => {
     const distanceM = brief.view.scenes[i]?.distanceM.value ?? 0;
     return [
       scene.name,
-      `${scene.pixelsAcross} x ${scene.pixelsDown} pixels, lens ${rough(scene.focalLengthMm)} mm: ${whole(scene.pxPerM)} pixels per metre at ${rough(distanceM)} m (asked: ${figure(scene.wantedPxPerM)}), ${rough(scene.sceneWidthM)} m wide.`,
+      `${scene.pixelsAcross} x ${scene.pixelsDown} pixels, lens ${rough(scene.focalLengthMm)} mm: ${said.bare(scene.pxPerM, "a metre")} pixels per ${said.either("metre", "foot")} at ${said(distanceM, "m", { digits: 2 })} (asked: ${said.bare(scene.wantedPxPerM, "a metre", { digits: 3, safe: "up" })}), ${said(scene.sceneWidthM, "m", { digits: 2 })} wide.`,
     ];
   });
   return view.scenes.length > 0 && view.storageGB > 0
@@ -119,7 +123,7 @@ function pictureRows({ view, brief }: Design): readonly Row[] {
     : rows;
 }
 
-function linkRows({ link }: Design): readonly Row[] {
+function linkRows({ brief, link }: Design): readonly Row[] {
   if (link === null) return [["Link", "None: the pictures are kept at the post."]];
   const need = `${rough(link.needMbps)} Mbit/s needed`;
   if (link.radio === null)
@@ -128,38 +132,41 @@ function linkRows({ link }: Design): readonly Row[] {
   return [
     [
       "Link",
-      `By radio over ${figure(distanceM)} m, ${rough(availableMbps)} Mbit/s to use, ${need}, ${whole(fadeMarginDb)} dB to spare.`,
+      `By radio over ${sayingIn(brief.units)(distanceM, "m away", { digits: 3 })}, ${rough(availableMbps)} Mbit/s to use, ${need}, ${whole(fadeMarginDb)} dB to spare.`,
     ],
   ];
 }
 
-function mountRows({ mounting, brief }: Design): readonly Row[] {
+function mountRows({ brief, mounting }: Design): readonly Row[] {
+  const said = sayingIn(brief.units);
   const standsInGround = ["newMast", "existingPole"].includes(brief.mounting.support.value);
   const { tube, footing, box, lifts } = mounting;
   const rows: Row[] = [
     [
       "Wind",
-      `${rough(mounting.gustForceN)} N in a gust of ${whole(mounting.gustMPerS)} m/s; design load (0.6 of it, for allowable stress): ${rough(mounting.totalForceN)} N${standsInGround ? `, ${rough(mounting.groundMomentNm)} Nm at the ground` : ""}.`,
+      `${said(mounting.gustForceN, "N", push)} in a gust of ${said(mounting.gustMPerS, "m/s")}; design load (0.6 of it, for allowable stress): ${said(mounting.totalForceN, "N", push)}${standsInGround ? `, ${said(mounting.groundMomentNm, "Nm", push)} at the ground` : ""}.`,
     ],
   ];
   if (tube !== null)
     rows.push([
       "Mast",
-      `${tube.name}, ${mounting.mastHeightM.toFixed(1)} m above ground, ${mounting.tubeLengthM.toFixed(1)} m in all${tube.isEnough ? "" : ", which is not enough"}.`,
+      `${tube.name}, ${said(mounting.mastHeightM, "m", tenths)} above ground, ${said(mounting.tubeLengthM, "m", { ...tenths, safe: "up" })} ${said.either("in all", "overall")}${tube.isEnough ? "" : ", which is not enough"}.`,
     ]);
-  if (footing !== null)
+  if (footing !== null) {
+    const bags = bagsFor(said, footing);
     rows.push([
       "Footing",
-      `${figure(footing.depthM)} m deep, ${figure(footing.diameterM)} m across, ${footing.bags25Kg} bags of 25 kg${footing.mustRedesign ? ", which an engineer must redesign" : ""}.`,
+      `${said(footing.depthM, "m", { digits: 3, safe: "up" })} deep, ${said(footing.diameterM, "m", { digits: 3, safe: "up" })} across, ${bags.count} bags of ${bags.each}${footing.mustRedesign ? ", which an engineer must redesign" : ""}.`,
     ]);
+  }
   rows.push([
     "Box",
-    `At least ${whole(Math.ceil(box.volumeL))} litres, ${box.stands === "mast" ? "hung up" : "on the ground"}${box.openingCm2 > 0 ? `, vents of ${whole(Math.ceil(box.openingCm2))} cm2 low down and as much high up` : ""}.`,
+    `At least ${said(Math.ceil(box.volumeL), "litres of room", { safe: "up" })}, ${box.stands === "mast" ? "hung up" : "on the ground"}${box.openingCm2 > 0 ? `, vents of ${said(Math.ceil(box.openingCm2), "cm2", { safe: "up" })} low down and as much high up` : ""}.`,
   ]);
   for (const { what, weightKg, people, needsHoist } of lifts)
     rows.push([
       `Lift: ${what}`,
-      `${rough(weightKg)} kg, ${needsHoist ? "a hoist or hand truck" : people === 1 ? "one person" : `${people} people`}.`,
+      `${said(weightKg, "kg", { digits: 2 })}, ${needsHoist ? "a hoist or hand truck" : people === 1 ? "one person" : `${people} people`}.`,
     ]);
   return rows;
 }

@@ -1,4 +1,5 @@
 /** The handbook's sums as tables: what an inspector follows with a pocket calculator. */
+import { sayingIn } from "../core/units/index.ts";
 import {
   type Design,
   GOVERNING_WORDS,
@@ -28,6 +29,10 @@ const sumTable = (lines: readonly SumLine[]): Block => ({
   ]),
 });
 
+/** The standards work in degrees Celsius, and a sum is followed in the units it was worked in. */
+const CELSIUS_WORDS =
+  " Temperatures stand here in degrees Celsius (°C), as the standards work them: times 1.8 and 32 more, they are °F.";
+
 /** The sums of both handbooks, and what is built beside them. */
 export function handbookBlocks(design: Design): Document {
   const sums = handbookSums(design);
@@ -35,7 +40,7 @@ export function handbookBlocks(design: Design): Document {
   return [
     heading(2, "The handbook's sums, to check by hand"),
     paragraph(
-      "Every line is worked from the lines before it. The figures are rounded to four digits, so a sum done again from them agrees to about a thousandth. W, Wh, V, A and Ah are watts, watt-hours, volts, amperes and ampere-hours.",
+      `Every line is worked from the lines before it. The figures are rounded to four digits, so a sum done again from them agrees to about a thousandth. W, Wh, V, A and Ah are watts, watt-hours, volts, amperes and ampere-hours.${sayingIn(design.brief.units).either("", CELSIUS_WORDS)}`,
     ),
     heading(3, "What the loads take"),
     sumTable(sums.loads),

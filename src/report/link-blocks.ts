@@ -1,5 +1,5 @@
 /** The radio path in the document: drawn, what it takes, what arrives both ways, what else was looked at. */
-import { formatNumber } from "../core/units/index.ts";
+import { formatNumber, type Saying, sayingIn } from "../core/units/index.ts";
 import type { Design, Link, LinkAvailability, LinkBudget, LinkDirection, LinkLoss } from "../design/index.ts";
 import type { Block, Document } from "./document.ts";
 import { linkDrawing } from "./link-chart.ts";
@@ -10,16 +10,18 @@ const tenth = (value: number): string => {
   const text = value.toFixed(1);
   return text === "-0.0" ? "0.0" : text;
 };
+const tenths = { places: 1, keepsZeros: true } as const;
 const rough = (value: number): string => formatNumber({ value, digits: 2 });
 const paragraph = (text: string): Block => ({ kind: "paragraph", text });
 
-export function linkBlocks({ link }: Design): Document {
+export function linkBlocks({ brief, link }: Design): Document {
   if (link?.radio == null || link.loss === null || link.budget === null) return [];
-  const drawing = linkDrawing(link);
+  const said = sayingIn(brief.units);
+  const drawing = linkDrawing(link, said);
   return [
     { kind: "heading", level: 2, text: "The radio path" },
     ...(drawing === null ? [] : [drawing]),
-    paragraph(pathText(link)),
+    paragraph(pathText(link, said)),
     lossTable(link.loss, link.budget),
     paragraph(lossText(link.loss)),
     budgetTable(link.budget),
@@ -28,7 +30,7 @@ export function linkBlocks({ link }: Design): Document {
   ];
 }
 
-function pathText({ path, clearance }: Link): string {
+function pathText({ path, clearance }: Link, said: Saying): string {
   if (path === null || clearance === null) return "";
   const bearing =
     path.bearingDeg === null || path.backBearingDeg === null
@@ -37,11 +39,11 @@ function pathText({ path, clearance }: Link): string {
   const rules = clearance.byRule
     .map(({ name, missingM }) =>
       missingM > 0
-        ? `${name}: ${tenth(missingM)} m missing`
-        : `${name}: kept, ${tenth(-missingM)} m to spare`,
+        ? `${name}: ${said(missingM, "m", { ...tenths, safe: "up" })} missing`
+        : `${name}: kept, ${said(-missingM, "m", { ...tenths, safe: "down" })} to spare`,
     )
     .join("; ");
-  return `${sentence(`Distance ${formatNumber({ value: path.distanceM, digits: 4 })} m, ground: ${path.groundSource}`)}${bearing} Nearest to the line: ${clearance.governing}. Room by rule: ${sentence(rules)}`;
+  return `${sentence(`Distance ${said(path.distanceM, "m away", { digits: 4 })}, ground: ${path.groundSource}`)}${bearing} Nearest to the line: ${clearance.governing}. Room by rule: ${sentence(rules)}`;
 }
 
 function lossTable(loss: LinkLoss, { allowanceDb }: LinkBudget): Block {

@@ -1,5 +1,7 @@
 /** The radio path cut open along its line: ground, line, room round it, and what stands in between. */
+
 import { type PathSection, pathSection, type SectionSample } from "../core/link/index.ts";
+import type { Saying } from "../core/units/index.ts";
 import type { Link, LinkClearance, LinkPath, RadioPath } from "../design/index.ts";
 import type { Chart } from "./chart.ts";
 import type { Block } from "./document.ts";
@@ -10,24 +12,26 @@ const labelColumns = 7;
 /** Of the height drawn, left free below the lowest ground. */
 const footFrac = 0.08;
 
-const metres = (value: number): string => `${Number(value.toFixed(1))} m`;
-const wholeMetres = (value: number): string => `${Math.round(value)} m`;
-
 /** null where there is no radio path. */
-export function linkChart(link: Link | null): Chart | null {
+export function linkChart(link: Link | null, said: Saying): Chart | null {
   if (link?.path == null || link.clearance === null || link.radio === null) return null;
   return {
     title: "The radio path, from the side",
-    words: sectionWords(link.clearance, link.radio),
-    lines: sectionLines(link.path),
+    words: sectionWords(link.clearance, link.radio, said),
+    lines: sectionLines(link.path, said),
   };
 }
 
-function sectionWords(clearance: LinkClearance, { nearHeightM, farHeightM }: RadioPath): string {
+function sectionWords(
+  clearance: LinkClearance,
+  { nearHeightM, farHeightM }: RadioPath,
+  said: Saying,
+): string {
   const { clearanceM, clearanceFrac, governing } = clearance;
   const wantedM = clearanceFrac === 0 ? 0 : (0.6 * clearanceM) / clearanceFrac;
-  const passes = clearanceM < 0 ? `${metres(-clearanceM)} below the top of` : `${metres(clearanceM)} above`;
-  return `The line from ${metres(nearHeightM)} at the post to ${metres(farHeightM)} at the other end passes ${passes} ${governing}; ${metres(wantedM)} of room ${clearanceM >= wantedM ? "are enough" : "are wanted"} there.`;
+  const length = (valueM: number) => said(valueM, "m", 1);
+  const passes = clearanceM < 0 ? `${length(-clearanceM)} below the top of` : `${length(clearanceM)} above`;
+  return `The line from ${length(nearHeightM)} at the post to ${length(farHeightM)} at the other end passes ${passes} ${governing}; ${length(wantedM)} of room ${clearanceM >= wantedM ? "are enough" : "are wanted"} there.`;
 }
 
 const sectionOf = ({ section, distanceM }: LinkPath, samples: number): PathSection =>
@@ -56,7 +60,7 @@ function frameOf({ samples, obstacles }: PathSection): Frame {
 }
 
 /** From the top down: the line over everything, what stands over the ground, the edge of the room where nothing else is. */
-function sectionLines(path: LinkPath): readonly string[] {
+function sectionLines(path: LinkPath, said: Saying): readonly string[] {
   const cut = sectionOf(path, columns);
   const { lowM, highM } = frameOf(cut);
   const stepM = (highM - lowM) / rows;
@@ -76,13 +80,13 @@ function sectionLines(path: LinkPath): readonly string[] {
     const row = rows - 1 - fromTop;
     const label =
       row === rows - 1 || row === 0
-        ? wholeMetres((row === 0 ? lowM + footFrac * (highM - lowM) : highM) - postGroundM)
+        ? said((row === 0 ? lowM + footFrac * (highM - lowM) : highM) - postGroundM, "m")
         : "";
     const cells = cut.samples.map((sample, column) => cell(sample, column, row));
-    return `${label.padStart(labelColumns - 1)} │${cells.join("")}`.trimEnd();
+    return `${`${label} `.padStart(labelColumns).slice(0, labelColumns)}│${cells.join("")}`.trimEnd();
   });
-  const end = wholeMetres(path.distanceM);
-  const middle = wholeMetres(path.distanceM / 2);
+  const end = said(path.distanceM, "m away");
+  const middle = said(path.distanceM / 2, "m away");
   const axis = `${"post".padEnd(Math.floor((columns - middle.length) / 2))}${middle}`;
   return [
     ...drawn,
@@ -102,14 +106,14 @@ function standsAt({ obstacles }: PathSection, distanceM: number, column: number)
 }
 
 /** The same for a document: signs for text, a drawing for the page. */
-export function linkDrawing(link: Link): Block | null {
-  const chart = linkChart(link);
+export function linkDrawing(link: Link, said: Saying): Block | null {
+  const chart = linkChart(link, said);
   if (chart === null || link.path === null) return null;
   const { title, words, lines } = chart;
   return {
     kind: "drawing",
     linesAt: (atMost) => (lines.every((line) => line.length <= atMost) ? lines : []),
-    svg: sectionSvg(link.path, title),
+    svg: sectionSvg(link.path, title, said),
     caption: `${title}. ${words} Heights are drawn larger than distances, and the earth's curve is in the ground.`,
   };
 }
@@ -120,7 +124,7 @@ const leftPx = 50;
 const topPx = 12;
 const svgSamples = 161;
 
-function sectionSvg(path: LinkPath, title: string): string {
+function sectionSvg(path: LinkPath, title: string, said: Saying): string {
   const cut = sectionOf(path, svgSamples);
   const { lowM, highM } = frameOf(cut);
   const x = (distanceM: number): string => (leftPx + (widthPx * distanceM) / path.distanceM).toFixed(1);
@@ -153,11 +157,11 @@ function sectionSvg(path: LinkPath, title: string): string {
     `<line x1="${leftPx}" y1="${y(cut.samples[0]!.lineM)}" x2="${right}" y2="${y(cut.samples.at(-1)!.lineM)}" stroke="#06c" stroke-width="1.5"/>`,
     mast("near"),
     mast("far"),
-    text(leftPx - 6, Number(y(highM)) + 8, wholeMetres(highM - postGroundM), "end"),
-    text(leftPx - 6, Number(y(postGroundM)), "0 m", "end"),
+    text(leftPx - 6, Number(y(highM)) + 8, said(highM - postGroundM, "m"), "end"),
+    text(leftPx - 6, Number(y(postGroundM)), said(0, "m"), "end"),
     text(leftPx, below, "post", "start"),
-    text(leftPx + widthPx / 2, below, wholeMetres(path.distanceM / 2), "middle"),
-    text(right, below, wholeMetres(path.distanceM), "end"),
+    text(leftPx + widthPx / 2, below, said(path.distanceM / 2, "m away"), "middle"),
+    text(right, below, said(path.distanceM, "m away"), "end"),
     "</svg>",
   ].join("");
 }

@@ -1,5 +1,5 @@
 /** The days to come in plain sentences, and drawn. */
-import { MONTH_NAMES } from "../core/units/index.ts";
+import { MONTH_NAMES, sayingIn, type UnitSystem } from "../core/units/index.ts";
 import type { PostOutlook, PostTierOutlook } from "../design/index.ts";
 import { type Chart, chargeColumns, chargeColumnsAtMost, percent } from "./charts.ts";
 import { sentence } from "./words.ts";
@@ -154,17 +154,20 @@ function outlookChart(outlook: PostOutlook): Chart {
   };
 }
 
-const degrees = (tempC: number): string => `${Math.round(tempC) || 0} °C`;
-
 /** What an outlook says, a sentence or two a line, and its chart of 46 columns at most. */
-export function outlookWords(outlook: PostOutlook): {
+export function outlookWords(
+  outlook: PostOutlook,
+  units: UnitSystem,
+): {
   readonly lines: readonly string[];
   readonly chart: Chart;
 } {
   const { tiers, month, bankTempC, healthFrac } = outlook;
+  const said = sayingIn(units);
+  const degrees = (tempC: number): string => said(Math.round(tempC), "°C");
   const cold = outlook.isTooColdToCharge
     ? [
-        `At ${degrees(bankTempC)} this battery takes no charge, so no sun is counted into it. One whose own heater holds it above 0 °C does.`,
+        `At ${degrees(bankTempC)} this battery takes no charge, so no sun is counted into it. One whose own heater holds it above ${degrees(0)} does.`,
       ]
     : [];
   return {

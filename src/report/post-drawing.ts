@@ -2,6 +2,7 @@
  * The post as it stands so far, to scale: mast, panel, camera, radio, box and footing appear as they become known.
  * One set of parts in metres, drawn twice: in characters for the terminal and as SVG for the page.
  */
+import { sayingIn } from "../core/units/index.ts";
 import type { Design } from "../design/index.ts";
 
 interface Shape {
@@ -175,9 +176,14 @@ export function postLines(
   const highM = Math.max(
     ...shapes.filter(({ name }) => name !== "wall").map((shape) => shape.y + shape.height),
   );
+  const figure = sayingIn(design.brief.units);
   const legend = [
-    `${highM.toFixed(1)} m high`,
-    ...(design.mounting.footing === null ? [] : [`${design.mounting.footing.depthM.toFixed(1)} m in ground`]),
+    `${figure(highM, "m", tenths)} high`,
+    ...(design.mounting.footing === null
+      ? []
+      : [
+          `${figure(design.mounting.footing.depthM, "m", { ...tenths, safe: "up" })} ${figure.either("in ground", "below ground")}`,
+        ]),
     ...seen.map((name) => {
       const words =
         name === "panel" ? panelWords(panels.length, panelsLeft) : name === "wall" ? saidOf(design) : name;
@@ -222,6 +228,8 @@ const fill: Readonly<Record<string, string>> = {
   footing: "#c9bfae",
 };
 
+const tenths = { places: 1, keepsZeros: true } as const;
+
 const supportWords = { newMast: "mast", existingPole: "pole", wall: "wall", roof: "roof" } as const;
 
 const saidOf = ({ brief }: Design): string => supportWords[brief.mounting.support.value];
@@ -236,9 +244,10 @@ function labelOf(name: string, design: Design): string {
   };
   const heightM = heights[name];
   const said = name === "mast" || name === "wall" ? saidOf(design) : name;
-  if (heightM !== undefined) return `${said} ${heightM.toFixed(1)} m up`;
+  const figure = sayingIn(design.brief.units);
+  if (heightM !== undefined) return `${said} ${figure(heightM, "m", tenths)} up`;
   return name === "footing" && mounting.footing !== null
-    ? `${said} ${mounting.footing.depthM.toFixed(2)} m deep`
+    ? `${said} ${figure(mounting.footing.depthM, "m", { places: 2, keepsZeros: true, safe: "up" })} deep`
     : said;
 }
 

@@ -1,17 +1,26 @@
 /** The tables of the document: months, wires, what to buy, how each figure was worked. */
-import { formatNumber } from "../core/units/index.ts";
-import { assumedFactWords, type Design, notesOf, type PairOutcome } from "../design/index.ts";
+import { formatNumber, type Saying, sayingIn, type UnitSystem } from "../core/units/index.ts";
+import {
+  assumedFactWords,
+  conductorText,
+  type Design,
+  notesOf,
+  type PairOutcome,
+  type Part,
+} from "../design/index.ts";
 import { chargeDrawing } from "./charts.ts";
 import type { Block, Document } from "./document.ts";
 import { monthShort, sentence } from "./words.ts";
 
+const tenths = { places: 1, keepsZeros: true } as const;
 const rough = (value: number): string => formatNumber({ value, digits: 2 });
 const figure = (value: number): string => formatNumber({ value, digits: 3 });
 /** To the tenth: finer drops cannot be measured. */
 const smallPercent = (frac: number): string => (frac < 0.0005 ? "under 0.1" : (100 * frac).toFixed(1));
 
-export function monthBlocks({ climate, sun, loads, array, reliability }: Design): Document {
+export function monthBlocks({ brief, climate, sun, loads, array, reliability }: Design): Document {
   if (climate === null || sun === null) return [];
+  const said = sayingIn(brief.units);
   return [
     { kind: "heading", level: 2, text: "Month by month" },
     {
@@ -21,7 +30,7 @@ export function monthBlocks({ climate, sun, loads, array, reliability }: Design)
         "Level ground kWh/m2 a day",
         "On the panels kWh/m2 a day",
         "Shade takes %",
-        "Mean temperature °C",
+        `Mean temperature ${said.symbol("°C")}`,
         "Asked Wh a day",
         "Supply over demand",
         ...(reliability === null ? [] : ["Median charge %", "Lowest charge %", "Dark hours"]),
@@ -34,7 +43,7 @@ export function monthBlocks({ climate, sun, loads, array, reliability }: Design)
           rough(climate.ghiDailyKWhPerM2ByMonth[i]!),
           rough(sun.poaDailyKWhPerM2ByMonth[i]!),
           String(Math.round(100 * sun.shadeFracByMonth[i]!)),
-          formatNumber({ value: Math.round(climate.meanTempCByMonth[i]!) }),
+          said.bare(Math.round(climate.meanTempCByMonth[i]!), "°C"),
           figure(loads.dailyWhByMonth[i]!),
           ratio == null ? "rests" : rough(ratio),
           ...(reliability === null
@@ -55,8 +64,9 @@ export function monthBlocks({ climate, sun, loads, array, reliability }: Design)
 }
 
 /** The handbook's size and the pairs that reach what was asked, side by side. */
-export function reliabilityBlocks({ reliability, money }: Design): Document {
+export function reliabilityBlocks({ brief, reliability, money }: Design): Document {
   if (reliability === null) return [];
+  const said = sayingIn(brief.units);
   const { handbook, pairs, chosen, yearly, chosenMethod } = reliability;
   const isBuilt = (pair: PairOutcome, method: "handbook" | "simulation"): boolean =>
     method === chosenMethod && pair.installedW === chosen.installedW && pair.bankAh === chosen.bankAh;
@@ -64,8 +74,8 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
     `${by}${isBuilt(pair, method) ? ", built" : ""}`,
     `${figure(pair.installedW)} (${pair.panels} x ${figure(pair.panelW)})`,
     `${figure(pair.bankAh)} (${pair.blocks} blocks)`,
-    rough(pair.bankKg),
-    rough(pair.areaM2),
+    said.bare(pair.bankKg, "kg", { digits: 2 }),
+    said.bare(pair.areaM2, "m2", { digits: 2 }),
     `${rough(pair.lowCost)} to ${rough(pair.highCost)}`,
     String(Math.round(pair.darkHours)),
   ];
@@ -89,8 +99,8 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
         "Sized by",
         "Panels W",
         "Battery Ah",
-        "Battery kg",
-        "Panel area m2",
+        `Battery ${said.symbol("kg")}`,
+        `Panel area ${said.symbol("m2")}`,
         `Price ${money.currency}`,
         "Dark hours a year",
       ],
@@ -108,8 +118,9 @@ export function reliabilityBlocks({ reliability, money }: Design): Document {
   ];
 }
 
-export function wiringBlocks({ wiring, array, battery }: Design): Document {
+export function wiringBlocks({ brief, wiring, array, battery }: Design): Document {
   if (wiring === null) return [];
+  const said = sayingIn(brief.units);
   const others = [
     ...(wiring.stringFuseA === null || array === null
       ? []
@@ -123,33 +134,48 @@ export function wiringBlocks({ wiring, array, battery }: Design): Document {
     { kind: "heading", level: 2, text: "Wires and fuses" },
     {
       kind: "table",
-      columns: ["Run", "One way m", "Current A", "Conductor", "Drop %", "Fuse", "Where it sits and why"],
+      columns: [
+        "Run",
+        `One way ${said.symbol("m")}`,
+        "Current A",
+        "Conductor",
+        "Drop %",
+        "Fuse",
+        "Where it sits and why",
+      ],
       align: ["left", "right", "right", "left", "right", "left", "left"],
       rows: wiring.runs.map((run) => [
         `${run.name}${run.isEnough ? "" : " (no conductor of the table is enough)"}`,
-        run.lengthM.toFixed(1),
+        said.bare(run.lengthM, "m", tenths),
         rough(run.currentA),
-        run.sold,
+        conductorText(said, run),
         smallPercent(run.dropFrac),
         run.fuseA === null ? "none" : `${figure(run.fuseA)} A`,
         run.fuseReason,
       ]),
     },
     { kind: "paragraph", text: others.join(" ") },
-    ...poeBlocks(wiring.poeRuns),
+    ...poeBlocks(wiring.poeRuns, said),
   ];
 }
 
-function poeBlocks(runs: NonNullable<Design["wiring"]>["poeRuns"]): Document {
+function poeBlocks(runs: NonNullable<Design["wiring"]>["poeRuns"], said: Saying): Document {
   if (runs.length === 0) return [];
   return [
     {
       kind: "table",
-      columns: ["Data cable to", "Length m", "PoE class", "Device W", "At the device V", "Lost W"],
+      columns: [
+        "Data cable to",
+        `Length ${said.symbol("m")}`,
+        "PoE class",
+        "Device W",
+        "At the device V",
+        "Lost W",
+      ],
       align: ["left", "right", "right", "right", "right", "right"],
       rows: runs.map((run) => [
         run.device,
-        run.lengthM.toFixed(1),
+        said.bare(run.lengthM, "m", tenths),
         run.poeClass === 0 ? "none is enough" : String(run.poeClass),
         rough(run.deviceW),
         run.deviceV === 0 ? "none" : run.deviceV.toFixed(1),
@@ -159,15 +185,23 @@ function poeBlocks(runs: NonNullable<Design["wiring"]>["poeRuns"]): Document {
   ];
 }
 
+/** Pieces, or a length or an area that is never cut short. */
+function quantityText({ quantity, unit }: Part, said: Saying): string {
+  const text = `${figure(quantity)}${unit === "" ? "" : ` ${unit}`}`;
+  if (unit === "m") return said.either(text, said(quantity, "m", { safe: "up" }));
+  return unit === "m2" ? said.either(text, said(quantity, "m2", { places: 1, safe: "up" })) : text;
+}
+
 export function partsBlocks({ brief, parts, money }: Design): Document {
   const assumed = assumedFactWords(brief);
   const stood =
     assumed.length === 0
       ? "Nothing that can be measured was assumed."
       : `Nobody has measured or looked yet, and stand-ins are used for: ${assumed.join("; ")}. A line marked "confirm" takes one of them directly: find it out before you order that line.`;
+  const said = sayingIn(brief.units);
   const rows = parts.lines.map((part) => [
     part.name,
-    `${figure(part.quantity)}${part.unit === "" ? "" : ` ${part.unit}`}`,
+    quantityText(part, said),
     part.specification.join("; "),
     part.isOwned ? "" : `${rough(part.lowPrice)} to ${rough(part.highPrice)}`,
     part.isOwned ? "owned" : part.restsOnAssumed ? "confirm" : "",
@@ -188,9 +222,17 @@ export function partsBlocks({ brief, parts, money }: Design): Document {
   ];
 }
 
-export function noteBlocks(): Document {
+export function noteBlocks(units: UnitSystem): Document {
   return [
     { kind: "heading", level: 2, text: "How each figure was worked" },
+    ...(units === "metric"
+      ? []
+      : [
+          {
+            kind: "paragraph",
+            text: "The sums are worked in metric units and stand here as they are worked; everywhere else their results are told in yours.",
+          } as const,
+        ]),
     {
       kind: "table",
       columns: ["Figure", "What it is", "How", "Source"],

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readGround } from "../../src/commands/read-ground.ts";
 
-const line = { lengthM: 450, near: null, far: null };
+const line = { lengthM: 450, units: "metric" as const, near: null, far: null };
 const profileOf = (text: string, path = line) => {
   const read = readGround(text, path);
   return read.kind === "ground"
@@ -58,7 +58,7 @@ describe("the ground under a path", () => {
         heights.writeInt16BE(side - 1 - row, 2 * (row * side + column));
     const near = { latitudeDeg: 52.25, longitudeDeg: -3.5 };
     const far = { latitudeDeg: 52.26, longitudeDeg: -3.5 };
-    const read = readGround(file("N52W004.hgt", heights), { lengthM: 1112.7, near, far });
+    const read = readGround(file("N52W004.hgt", heights), { lengthM: 1112.7, units: "metric", near, far });
     if (read.kind !== "ground") throw new Error(read.says);
     // a quarter of a degree is 300 cells, a hundredth twelve more
     expect(read.ground!.profile[0]!.groundM).toBeCloseTo(300, 1);

@@ -85,6 +85,7 @@ const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Given<T> | null> =>
 export const anyBrief: fc.Arbitrary<Brief> = fc.record({
   name: fc.constant("any"),
   currency: fc.constantFrom("USD", "EUR", "XXX"),
+  units: fc.constantFrom("metric" as const, "us" as const),
   openTopics: fc.subarray(["place", "loads", "link", "money"] as const),
   place: fc.record({
     site: fc.option(site, { nil: null, freq: 8 }).map((value) => given<Site | null>(value)),

@@ -51,6 +51,7 @@ export const sites = {
 export const typicalBrief: Brief = {
   name: "field gate",
   currency: "USD",
+  units: "metric",
   openTopics: [],
   place: {
     site: given<Site | null>(sites.colorado),

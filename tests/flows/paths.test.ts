@@ -55,7 +55,7 @@ const interviewAt = (facts: SiteFacts): Interview<null> => ({
 function asked(facts: SiteFacts, answers: Readonly<Record<string, string>>): readonly string[] {
   const typed: Record<string, string> = { ...answers };
   for (let round = 0; round < 100; round++) {
-    const run = runScript(interviewAt(facts), { name: "x", currency: "GBP" }, typed);
+    const run = runScript(interviewAt(facts), { name: "x", currency: "GBP", units: "metric" }, typed);
     expect(run.refused).toEqual([]);
     if (run.missing.length === 0) return run.asked;
     for (const { id } of run.missing) typed[id] = "unsure";
@@ -133,9 +133,9 @@ describe("the flow", () => {
 describe("the brief made from answers", () => {
   const briefOf = (answers: Readonly<Record<string, string>>) => {
     const interview = interviewAt(cold);
-    const { state } = runScript(interview, { name: "x", currency: "GBP" }, answers);
+    const { state } = runScript(interview, { name: "x", currency: "GBP", units: "metric" }, answers);
     const walked = walkAll(topics, state.answers, interview.siteFacts, "metric");
-    return briefFromAnswers(topics, walked, { name: "x", currency: "GBP" });
+    return briefFromAnswers(topics, walked, { name: "x", currency: "GBP", units: "metric" });
   };
 
   it("is whole before anything has been answered, every value assumed and every topic open", () => {
@@ -191,15 +191,13 @@ describe("the brief made from answers", () => {
 });
 
 describe("overhead wires", () => {
-  const mountingOf = (answers: Readonly<Record<string, string>>) => {
-    const { state } = runScript(interviewAt(mild), { name: "x", currency: "GBP" }, answers);
+  const mountingOf = (answers: Readonly<Record<string, string>>, units: "metric" | "us" = "metric") => {
+    const about = { name: "x", currency: "GBP", units };
+    const { state } = runScript(interviewAt(mild), about, answers);
     return briefFromAnswers(
       topics,
-      walkAll(topics, state.answers, () => mild, "metric"),
-      {
-        name: "x",
-        currency: "GBP",
-      },
+      walkAll(topics, state.answers, () => mild, units),
+      about,
     ).mounting;
   };
   it.each([
@@ -213,5 +211,13 @@ describe("overhead wires", () => {
   ] as const)("%o: looked out to a distance that the question names", (answers, line, freeM) => {
     const { overheadLine, freeGroundM } = mountingOf(answers);
     expect([overheadLine.value, freeGroundM.value]).toEqual([line, freeM]);
+  });
+  it.each([
+    [{ "mounting.overhead": "none within 40 ft" }, 12],
+    [{ "mounting.overhead": "None within 82 ft either: I have looked that far" }, 25],
+    [{ "mounting.overhead": "none within 82 ft" }, 25],
+    [{ "mounting.overhead": "yes", "mounting.wireDistance": "36" }, 10.9728],
+  ] as const)("%o is heard where the question is asked in feet", (answers, freeM) => {
+    expect(mountingOf(answers, "us").freeGroundM.value).toBeCloseTo(freeM, 6);
   });
 });

@@ -2,11 +2,17 @@ import { describe, expect, it } from "vitest";
 import { tellings, topics } from "../../flows/index.ts";
 import { unitOf, unitsOf } from "../../src/core/units/index.ts";
 import type { AskStep, Question } from "../../src/interview/define.ts";
+import { metricIn } from "../helpers/metric.ts";
 
 const steps: readonly AskStep[] = topics
   .flatMap((topic) => topic.steps)
   .flatMap((step) => (step.step === "ask" ? [step] : step.block));
-const questions = steps.map((step) => ({ id: step.id, question: step.question }));
+const inSystem = (units: "metric" | "us") =>
+  steps.map((step) => ({ id: step.id, question: units === "us" ? step.inFeet : step.question }));
+const questions = [
+  ...inSystem("metric"),
+  ...inSystem("us").map((each) => ({ ...each, id: `${each.id} in feet` })),
+];
 
 /** Words that blame, beg or talk in the machine's own terms. */
 const unwelcome = /\b(invalid|illegal|please|sorry|oops|error|parameter|default|configure|null)\b/i;
@@ -23,7 +29,7 @@ const texts = (question: Question) => [
 
 describe("every question", () => {
   it("is found by this test", () => {
-    expect(questions.length).toBeGreaterThan(50);
+    expect(questions.length).toBeGreaterThan(100);
   });
 
   it.each(questions)(
@@ -46,6 +52,14 @@ describe("every question", () => {
     }
     for (const text of [question.why, question.how]) expect(text).toMatch(/[.?]$/);
     expect(question.unsure.because, "the reason is put behind a colon").not.toMatch(/^[A-Z](?!GM|PPT)|\.$/);
+  });
+
+  it.each(inSystem("us"))("$id speaks of feet and pounds to those who think in them", ({ question }) => {
+    for (const text of texts(question)) {
+      // the metric figure only ever as the second of two
+      expect(metricIn(text.replace(/ or [\d.]+ (m|mm|kg)\b/g, ""))).toEqual([]);
+      expect(text).not.toMatch(/[[\]|]/);
+    }
   });
 
   it.each(questions)("$id has a stand-in that its own rules accept", ({ question }) => {

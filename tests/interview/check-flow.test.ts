@@ -15,6 +15,7 @@ const ask = (id: string, question: Question = option("none", "lamp")): AskStep =
   step: "ask",
   id,
   question,
+  inFeet: question,
   rules: {},
 });
 const repeat = (block: readonly AskStep[], atMost = 2): RepeatStep => ({

@@ -43,6 +43,8 @@ const topics = [
     .ask(
       "ground",
       ground({
+        unit: "m",
+        alsoUnit: "ft",
         ...wording,
         along: "link.distance",
         label: "Ground",
@@ -177,7 +179,7 @@ describe("its ground", () => {
     expect(lines.at(-1)!.lengthM).toBeCloseTo(1112.6, 0);
     expect(lines.at(-1)).toMatchObject({ near: { latitudeDeg: 52 }, far: { latitudeDeg: 52.01 } });
     play("x", "800 m", "nothing", "level");
-    expect(lines.at(-1)).toEqual({ lengthM: 800, near: null, far: null });
+    expect(lines.at(-1)).toEqual({ lengthM: 800, units: "metric", near: null, far: null });
   });
   it("kept in a file must run outwards from the post", () => {
     const question = walkNow(interview, play("x", "800 m", "nothing").state).at(-1)!.question;

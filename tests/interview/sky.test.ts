@@ -63,12 +63,17 @@ const interview: Interview<null> = {
   outlook: () => ({ lines: [], chart: null }),
 };
 
-function play(...lines: readonly string[]): { readonly state: State; readonly effects: readonly Effect[] } {
-  let state = update(interview, begin({ name: "x", currency: "EUR" }), { type: "start" })[0];
+interface Played {
+  readonly state: State;
+  readonly effects: readonly Effect[];
+}
+function playIn(units: "metric" | "us", ...lines: readonly string[]): Played {
+  let state = update(interview, begin({ name: "x", currency: "EUR", units }), { type: "start" })[0];
   let effects: readonly Effect[] = [];
   for (const text of lines) [state, effects] = update(interview, state, { type: "line", text });
   return { state, effects };
 }
+const play = (...lines: readonly string[]): Played => playIn("metric", ...lines);
 const refusal = (effects: readonly Effect[]) =>
   effects.flatMap((effect) =>
     effect.type === "say" && effect.said.kind === "refusal" ? [effect.said.text] : [],
@@ -107,6 +112,9 @@ describe("what stands round the panel", () => {
     // atan((5 - 2) / 9) = 18.43 deg; from the ground it would be 29.05
     expect(Math.max(...pointsOf(wall.state)!.map((point) => point.elevationDeg))).toBeCloseTo(18.43, 1);
     expect(heard(shade("hill to the south, 15 deg high"))).not.toContain("Seen from the panel");
+    // 2 m are 6.56 ft
+    const inFeet = playIn("us", "hill", "none", "hedge to the south, 6 ft high, 20 ft away");
+    expect(heard(inFeet)).toContain("Seen from the panel, 6 ft 6 in above the ground: 0 deg at most.");
   });
 
   it("in pairs is taken as typed", () => {

@@ -196,6 +196,7 @@ describe("corners that the small flow has not", () => {
           step: "ask",
           id: "parts.after",
           question: yesNo,
+          inFeet: yesNo,
           rules: { when: { reads: [id], work: () => true } },
         },
       ],

@@ -189,14 +189,20 @@ describe("a builder who thinks in feet", () => {
         JSON.stringify({ schemaVersion: 1, name: "hill gate", currency: "USD", ...brief }),
       );
     write("feet.json", { units: "us", answers: all });
-    write("units.json", { answers: inMetres });
+    write("units.json", { units: "us", answers: inMetres });
+    write("metric.json", { answers: inMetres });
     write("metres.json", { answers: all });
     const size = (what: string) => piped({ program: "real", args: ["size", what], home });
-    const [chat, feet, units, metres] = await Promise.all(
-      ["hill-gate", "feet.json", "units.json", "metres.json"].map(size),
+    const [chat, feet, units, metric, metres] = await Promise.all(
+      ["hill-gate", "feet.json", "units.json", "metric.json", "metres.json"].map(size),
     );
     expect(feet).toEqual(chat);
     expect(units!.out).toBe(chat!.out);
+    // told in metres and kilograms it is the same post: what has no other unit in feet and pounds stays to the letter
+    const alike = (out: string) =>
+      out.split("\n").filter((line) => /^ *(Sun|Energy|Panels|Dark|Link|Cost)/.test(line));
+    expect(alike(metric!.out)).toEqual(alike(chat!.out));
+    expect(alike(chat!.out)).toHaveLength(6);
     expect(metres!.out).not.toBe(chat!.out);
   });
 });

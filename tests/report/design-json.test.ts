@@ -77,7 +77,7 @@ describe("the design as JSON", () => {
     const unit =
       /(W|Wh|V|A|Ah|M|M2|M3|Mm|Mm2|Cm2|L|Kg|N|Nm|Pa|C|K|H|S|Days|Db|Dbm|Dbi|MHz|Mbps|GB|Deg|Frac|Ratio|PerDay|PerM2ByMonth|ByMonth|ByMonthAndHour|PerS|PerH|PerKm|PerK|PxPerM|Wh|Month|Price|Parts|Total|PerUsd|Hours|Years|PerYear|ByDay|Cost)$/;
     const counts =
-      /^(panels|posts|hiddenPairs|blocks|inSeries|inParallel|controllers|quantity|people|poeClass|pixelsAcross|pixelsDown|bags25Kg|ceiling|darkMonths|summerMonths|month|years|blockV)$/;
+      /^(panels|posts|hiddenPairs|blocks|inSeries|inParallel|controllers|quantity|people|poeClass|pixelsAcross|pixelsDown|bags25Kg|bags50Lb|ceiling|darkMonths|summerMonths|month|years|blockV)$/;
     for (const [, design] of designs) {
       for (const stage of stageNames) {
         for (const [path] of numbers(design[stage], stage)) {

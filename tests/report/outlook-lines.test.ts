@@ -4,6 +4,7 @@ import { chartColumns } from "../../src/interview/conversation.ts";
 import { asciiText } from "../../src/plain/index.ts";
 import { outlookWords } from "../../src/report/index.ts";
 import { changed, given, syntheticWorld } from "../design/fixtures.ts";
+import { metricIn } from "../helpers/metric.ts";
 
 /** An outlook made by hand, to be said. */
 const outlook: PostOutlook = {
@@ -54,7 +55,7 @@ const picture = (more: Partial<PostOutlook["tiers"][number]>): PostOutlook => ({
   ...outlook,
   tiers: [{ ...outlook.tiers[1]!, ...more }],
 });
-const said = (about: PostOutlook) => outlookWords(about).lines;
+const said = (about: PostOutlook) => outlookWords(about, "metric").lines;
 
 describe("what is said of the days to come", () => {
   it("each tier with its hours, the day and the clock", () => {
@@ -63,6 +64,14 @@ describe("what is said of the days to come", () => {
       "What is shed first (Lamp) is off now and does not come back within these days.",
       "The picture, with all that it needs, goes off in about 7 hours (day 2, towards 04:00) and is back in about 38 hours (day 3, towards 11:00).",
     ]);
+  });
+  it("in feet and pounds: degrees Fahrenheit", () => {
+    // -0.3 C is 31.5 F, and 0 C is 32 F
+    const text = outlookWords({ ...outlook, isTooColdToCharge: true }, "us").lines.join(" ");
+    expect(text).toContain("At 32 °F this battery takes no charge");
+    expect(text).toContain("holds it above 32 °F does");
+    expect(metricIn(text)).toEqual([]);
+    expect(metricIn(said(outlook).join(" "))).not.toEqual([]);
   });
   it("what stays on, and what goes at once", () => {
     expect(said(picture({ hoursUntilShed: null, hoursUntilBack: null }))[0]).toMatch(
@@ -84,15 +93,17 @@ describe("what is said of the days to come", () => {
     );
   });
   it("the lowest charge, the last one, and where the loads go off", () => {
-    expect(outlookWords(outlook).chart.words).toBe(
+    expect(outlookWords(outlook, "metric").chart.words).toBe(
       "60 % now, lowest in about 8 hours (day 2, towards 05:00) at 19 %, 35 % when day 3 ends. The last loads go off at 20 %, to spare the battery, and come back at 50 %.",
     );
     const high = { ...outlook, lowestSocFrac: 0.35, hoursUntilLowest: 0 };
-    expect(outlookWords(high).chart.words).toMatch(
+    expect(outlookWords(high, "metric").chart.words).toMatch(
       /^60 % now, never lower, .* would go off at 20 % and come back at 50 %\.$/,
     );
     const off = { ...outlook, tiers: outlook.tiers.map((tier) => ({ ...tier, isOffNow: true })) };
-    expect(outlookWords(off).chart.words).toMatch(/The last loads are off and come back at 50 %\.$/);
+    expect(outlookWords(off, "metric").chart.words).toMatch(
+      /The last loads are off and come back at 50 %\.$/,
+    );
   });
   it("a picture that is off now, and comes back before or after it is next wanted", () => {
     expect(said(picture({ isOffNow: true, hoursUntilShed: 3, hoursUntilBack: 5 }))[0]).toMatch(
@@ -185,7 +196,7 @@ describe("the drawing", () => {
   const drawn = (days: readonly ComingSky[], hourNow: number) => {
     const answer = outlookOf(design, { month: 11, hourNow, charge: { by: "share", socFrac: 0.7 }, days });
     if (answer.kind === "withheld") throw new Error(answer.because);
-    return outlookWords(answer).chart.lines;
+    return outlookWords(answer, "metric").chart.lines;
   };
   const rain = (days: number): readonly ComingSky[] => Array.from({ length: days }, () => ({ kind: "rain" }));
 

@@ -1,4 +1,5 @@
 import { sum, within } from "../numerics/index.ts";
+import { type Saying, sayingIn, type UnitSystem } from "../units/index.ts";
 import { type RadioCandidate, radioCandidates } from "./choose-radio.ts";
 import type { RadioNeed } from "./radio-trial.ts";
 import { VIDEO_OVERHEAD_FRAC } from "./throughput.ts";
@@ -29,10 +30,14 @@ export type CarrierChoice = {
  *
  * @param need             as for radioCandidates; longer paths than 60 km get no radio
  * @param need.wireRouteM  length of a trench or duct between the ends, 0 to 1 000 000; the path's own when absent
+ * @param need.units       in which the reasons are told; metric when absent
  * @throws RangeFault outside the ranges there
  * @source copper: ISO/IEC 11801 and IEEE 802.3, from memory; the order is judgement
  */
-export function carrierChoices(need: RadioNeed & { readonly wireRouteM?: number }): readonly CarrierChoice[] {
+export function carrierChoices(
+  need: RadioNeed & { readonly wireRouteM?: number; readonly units?: UnitSystem },
+): readonly CarrierChoice[] {
+  const said = sayingIn(need.units ?? "metric");
   const routeM = within("wireRouteM", need.wireRouteM ?? need.path.distanceM, 0, 1_000_000);
   const neededMbps = sum(need.streamsMbps) * (1 + VIDEO_OVERHEAD_FRAC);
   const radios = need.path.distanceM > 60_000 ? [] : radioCandidates(need);
@@ -45,14 +50,14 @@ export function carrierChoices(need: RadioNeed & { readonly wireRouteM?: number 
       radio,
     }),
   );
-  const cable = cableChoice(routeM);
+  const cable = cableChoice(routeM, said);
   const fibre: CarrierChoice = {
     carrier: "fibre",
     suits: routeM <= FIBRE_REACH_M ? "ask" : false,
     reason:
       routeM <= FIBRE_REACH_M
-        ? `Optical fibre in a duct of ${Math.round(routeM)} m carries anything and no lightning; it must be dug, and a converter fed at each end.`
-        : `Optical fibre of the common kind ends at ${FIBRE_REACH_M / 1000} km.`,
+        ? `Optical fibre in a duct of ${said(routeM, "m away")} carries anything and no lightning; it must be dug, and a converter fed at each end.`
+        : `Optical fibre of the common kind ends at ${said(FIBRE_REACH_M / 1000, "km", { safe: "down" })}.`,
     caution:
       "Before digging have buried services located. Never look into a fibre: its light is invisible and can blind.",
     radio: undefined,
@@ -69,14 +74,14 @@ export function carrierChoices(need: RadioNeed & { readonly wireRouteM?: number 
   return all.toSorted((a, b) => rank(a) - rank(b));
 }
 
-function cableChoice(routeM: number): CarrierChoice {
+function cableChoice(routeM: number, said: Saying): CarrierChoice {
   const suits = routeM <= COPPER_REACH_M;
   return {
     carrier: "cable",
     suits,
     reason: suits
-      ? `An outdoor Ethernet cable of ${Math.round(routeM)} m does without any radio, and can bring the power too.`
-      : `${Math.round(routeM)} m is more than the ${COPPER_REACH_M} m that a copper Ethernet cable bridges.`,
+      ? `An outdoor Ethernet cable of ${said(routeM, "m away")} does without any radio, and can bring the power too.`
+      : `${said(routeM, "m away")} is more than the ${said(COPPER_REACH_M, "m away", { safe: "down" })} that a copper Ethernet cable bridges.`,
     caution: suits
       ? "Lightning: between two buildings or earths a copper cable needs surge arresters at both ends, or fibre in its place; ask a licensed electrician."
       : "",

@@ -1,3 +1,4 @@
+import { sayingIn, type UnitSystem } from "../units/index.ts";
 import type { ProfilePoint } from "./bullington.ts";
 import type { Obstacle } from "./clearance.ts";
 import { type PathFact, pathFacts } from "./obstacle-words.ts";
@@ -24,6 +25,13 @@ const HIGHEST_M = { trees: 110, building: 400, ridge: 3000, ground: 3000 } as co
 /** An obstacle nearer than this to an antenna stands at it, not between. */
 const AT_END_M = 0.5;
 
+/** The path that is spoken of, and the units in which it is. */
+interface PathSaid {
+  readonly distanceM: number;
+  readonly profile?: readonly ProfilePoint[];
+  readonly units?: UnitSystem;
+}
+
 /**
  * A builder's words about what stands between the post and the far end.
  *
@@ -33,15 +41,13 @@ const AT_END_M = 0.5;
  *
  * @param text            of a line or more
  * @param from.distanceM  10 to 200 000, of the whole path; else refused
+ * @param from.units      in which a refusal tells lengths; metric when absent
  * @param from.profile    ground on which they stand, from 0 to distanceM; level at 0 when absent
  * @returns the obstacles, tops in the datum of the profile, or one reason why not
  * @source a form of ours
  */
-export function readObstacles(
-  text: string,
-  from: { readonly distanceM: number; readonly profile?: readonly ProfilePoint[] },
-): ObstaclesRead | PathRefused {
-  const refusal = lengthRefused(from.distanceM);
+export function readObstacles(text: string, from: PathSaid): ObstaclesRead | PathRefused {
+  const refusal = lengthRefused(from.distanceM, from.units ?? "metric");
   if (refusal) return refusal;
   const plain = text.trim();
   if (
@@ -67,7 +73,7 @@ export function readObstacles(
   if (obstacles.length === 0) {
     return pathRefused(
       "empty",
-      "Say what stands where and how high, such as: barn 7 m high, 300 m from the post.",
+      `Say what stands where and how high, such as: ${sayingIn(from.units ?? "metric").either("barn 7 m high, 300 m from the post", "barn 25 ft high, 900 ft from the post")}.`,
     );
   }
   return {
@@ -105,9 +111,10 @@ type Said = {
 
 function obstaclesOf(
   facts: readonly PathFact[],
-  path: { readonly distanceM: number; readonly profile?: readonly ProfilePoint[] },
+  path: PathSaid,
 ): readonly UnderstoodPathObstacle[] | PathRefused {
-  const said = saidOf(facts, path.distanceM);
+  const { units = "metric" } = path;
+  const said = saidOf(facts, path);
   if ("kind" in said) return said;
   const { noun } = said;
   if (noun === null) {
@@ -120,7 +127,7 @@ function obstaclesOf(
     else {
       return pathRefused(
         "no-role",
-        `Is ${saidM(bareM)} the height, the depth or the distance of the ${noun.noun}?`,
+        `Is ${saidM(bareM, units)} the height, the depth or the distance of the ${noun.noun}?`,
       );
     }
   }
@@ -133,21 +140,27 @@ function obstaclesOf(
     return pathRefused("count", `Where does each of the ${said.count} stand? Say a distance for each.`);
   }
   if (heightM <= 0) {
-    return pathRefused("below-ground", `${saidM(heightM)} high is not above the ground: leave it out.`);
+    return pathRefused(
+      "below-ground",
+      `${saidM(heightM, units)} high is not above the ground: leave it out.`,
+    );
   }
   const highestM = HIGHEST_M[noun.obstacle];
   if (heightM > highestM) {
-    return pathRefused("absurd-height", `${saidM(heightM)} is higher than any ${noun.noun}: check the unit.`);
+    return pathRefused(
+      "absurd-height",
+      `${saidM(heightM, units)} is higher than any ${noun.noun}: check the unit.`,
+    );
   }
   if (depthM !== null && (depthM < 0 || depthM > path.distanceM)) {
     return pathRefused(
       "beyond-end",
-      `${saidM(depthM)} deep is more than the whole path of ${saidM(path.distanceM)}.`,
+      `${saidM(depthM, units)} deep is more than the whole path of ${saidM(path.distanceM, units)}.`,
     );
   }
   const read: UnderstoodPathObstacle[] = [];
   for (const placeM of placesM) {
-    const refusal = placeRefused(placeM, noun.noun, path.distanceM);
+    const refusal = placeRefused(placeM, noun.noun, path);
     if (refusal) return refusal;
     const groundM = path.profile ? groundAtM({ profile: path.profile, distanceFromNearM: placeM }) : 0;
     read.push({
@@ -162,13 +175,20 @@ function obstaclesOf(
   return read;
 }
 
-function placeRefused(placeM: number, noun: string, distanceM: number): PathRefused | null {
+function placeRefused(
+  placeM: number,
+  noun: string,
+  { distanceM, units = "metric" }: PathSaid,
+): PathRefused | null {
   if (placeM < 0)
-    return pathRefused("negative-distance", `${saidM(placeM)} lies behind the post: it is not in the way.`);
+    return pathRefused(
+      "negative-distance",
+      `${saidM(placeM, units)} lies behind the post: it is not in the way.`,
+    );
   if (placeM > distanceM) {
     return pathRefused(
       "beyond-end",
-      `${saidM(placeM)} lies beyond the far end, which is ${saidM(distanceM)} away.`,
+      `${saidM(placeM, units)} lies beyond the far end, which is ${saidM(distanceM, units)} away.`,
     );
   }
   if (placeM < AT_END_M || placeM > distanceM - AT_END_M) {
@@ -177,7 +197,7 @@ function placeRefused(placeM: number, noun: string, distanceM: number): PathRefu
   return null;
 }
 
-function saidOf(facts: readonly PathFact[], distanceM: number): Said | PathRefused {
+function saidOf(facts: readonly PathFact[], { distanceM, units = "metric" }: PathSaid): Said | PathRefused {
   const said: Said = { noun: null, count: null, heightM: null, depthM: null, bareM: [], placesM: [] };
   for (const fact of facts) {
     switch (fact.kind) {
@@ -206,7 +226,7 @@ function saidOf(facts: readonly PathFact[], distanceM: number): Said | PathRefus
         if (Math.max(fact.fromM, fact.toM) > distanceM) {
           return pathRefused(
             "beyond-end",
-            `${saidM(Math.max(fact.fromM, fact.toM))} lies beyond the far end, which is ${saidM(distanceM)} away.`,
+            `${saidM(Math.max(fact.fromM, fact.toM), units)} lies beyond the far end, which is ${saidM(distanceM, units)} away.`,
           );
         }
         break;

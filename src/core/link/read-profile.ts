@@ -1,4 +1,4 @@
-import { findUnit } from "../units/index.ts";
+import { findUnit, sayingIn, type UnitSystem } from "../units/index.ts";
 import type { ProfilePoint } from "./bullington.ts";
 import { lengthRefused, type PathRefused, pathRefused, saidM } from "./path-refusal.ts";
 
@@ -30,26 +30,28 @@ type Pair = {
  * Ground heights pasted by a builder: pairs of distance from the post and height, one a line or parted by commas.
  *
  * "0 12, 200 14, 450 13.5", "0 ft 40 ft; 300 ft 42 ft", or a table with a heading such as "distance km, height m".
- * Metres where no unit is said.
+ * Metres where no unit is said, or feet to whoever thinks in them.
  *
  * @param text             of a line or more
  * @param from.distanceM   0 to 1 000 000, of the whole path; when left out the last point is the far end
+ * @param from.units       metric when left out
  * @returns the profile from 0 to the far end, or one reason why not
  * @source a format of ours; common practice for profiles read off a map
  */
 export function readProfile(
   text: string,
-  from: { readonly distanceM?: number } = {},
+  from: { readonly distanceM?: number; readonly units?: UnitSystem } = {},
 ): ProfileRead | PathRefused {
+  const { units = "metric" } = from;
   if (from.distanceM !== undefined) {
-    const refusal = lengthRefused(from.distanceM);
+    const refusal = lengthRefused(from.distanceM, units);
     if (refusal) return refusal;
   }
   const { heading, pieces } = piecesOf(text.normalize("NFKC"));
   if (pieces.length === 0) {
     return pathRefused(
       "empty",
-      "Give pairs of distance from the post and height of the ground, such as: 0 12, 200 14, 450 13.5.",
+      `Give pairs of distance from the post and height of the ground, such as: ${sayingIn(units).either("0 12, 200 14, 450 13.5", "0 40, 600 46, 1500 44")}.`,
     );
   }
   const pairs: Pair[] = [];
@@ -58,8 +60,8 @@ export function readProfile(
     if ("kind" in pair) return pair;
     pairs.push(pair);
   }
-  const points = pointsOf(pairs, heading);
-  return "kind" in points ? points : profileOf(points, from.distanceM);
+  const points = pointsOf(pairs, unitsOfHeading(heading, units));
+  return "kind" in points ? points : profileOf(points, from.distanceM, units);
 }
 
 /** A heading, if any, and the text of each pair. */
@@ -106,8 +108,10 @@ function pairOf(piece: string): Pair | PathRefused {
   };
 }
 
-function pointsOf(pairs: readonly Pair[], heading: string): readonly ProfilePoint[] | PathRefused {
-  const [distanceDefault, heightDefault] = unitsOfHeading(heading);
+function pointsOf(
+  pairs: readonly Pair[],
+  [distanceDefault, heightDefault]: readonly [string, string],
+): readonly ProfilePoint[] | PathRefused {
   const points: ProfilePoint[] = [];
   const says = (unit: string | undefined, value: number) => unit !== undefined || value === 0;
   for (const column of ["distance", "height"] as const) {
@@ -139,13 +143,14 @@ function pointsOf(pairs: readonly Pair[], heading: string): readonly ProfilePoin
 }
 
 /** Units of a heading in the order of its columns; one alone holds for both. */
-function unitsOfHeading(heading: string): readonly [string, string] {
+function unitsOfHeading(heading: string, system: UnitSystem): readonly [string, string] {
   const units = heading
     .toLowerCase()
     .split(/[^a-z']+/)
     // "distance in km" speaks of no inch
     .filter((word) => word !== "in" && metresPer(word) !== undefined);
-  return [units[0] ?? "m", units[1] ?? units[0] ?? "m"];
+  const usual = sayingIn(system).symbol("m");
+  return [units[0] ?? usual, units[1] ?? units[0] ?? usual];
 }
 
 function metresPer(unit: string): number | undefined {
@@ -155,6 +160,7 @@ function metresPer(unit: string): number | undefined {
 function profileOf(
   points: readonly ProfilePoint[],
   distanceM: number | undefined,
+  units: UnitSystem,
 ): ProfileRead | PathRefused {
   if (points.length < 2) {
     return pathRefused(
@@ -166,7 +172,7 @@ function profileOf(
   if (negative) {
     return pathRefused(
       "negative-distance",
-      `${saidM(negative.distanceFromNearM)} lies behind the post: count from it.`,
+      `${saidM(negative.distanceFromNearM, units)} lies behind the post: count from it.`,
     );
   }
   for (let i = 1; i < points.length; i++) {
@@ -174,29 +180,29 @@ function profileOf(
     if (at - before < 0.01) {
       return pathRefused(
         "out-of-order",
-        `${saidM(at)} comes after ${saidM(before)}: give the distances from the post outwards, each once.`,
+        `${saidM(at, units)} comes after ${saidM(before, units)}: give the distances from the post outwards, each once.`,
       );
     }
   }
   const high = points.find((point) => point.groundM < -500 || point.groundM > 9000);
-  if (high) return pathRefused("absurd-height", `No ground lies at ${saidM(high.groundM)}.`);
+  if (high) return pathRefused("absurd-height", `No ground lies at ${saidM(high.groundM, units)}.`);
   if (points[0]!.distanceFromNearM !== 0) {
     return pathRefused("not-from-zero", "Begin with the ground at the post itself, at distance 0.");
   }
   const last = points.at(-1)!;
-  const refusal = lengthRefused(last.distanceFromNearM);
+  const refusal = lengthRefused(last.distanceFromNearM, units);
   if (refusal) return refusal;
   if (distanceM === undefined) return { kind: "profile", profile: points, lengthM: last.distanceFromNearM };
   if (last.distanceFromNearM > distanceM * (1 + END_SLACK_FRAC)) {
     return pathRefused(
       "beyond-end",
-      `${saidM(last.distanceFromNearM)} lies beyond the far end, which is ${saidM(distanceM)} away.`,
+      `${saidM(last.distanceFromNearM, units)} lies beyond the far end, which is ${saidM(distanceM, units)} away.`,
     );
   }
   if (last.distanceFromNearM < distanceM * (1 - END_SLACK_FRAC)) {
     return pathRefused(
       "short",
-      `The profile ends at ${saidM(last.distanceFromNearM)}; the far end is ${saidM(distanceM)} away.`,
+      `The profile ends at ${saidM(last.distanceFromNearM, units)}; the far end is ${saidM(distanceM, units)} away.`,
     );
   }
   const inner = points.slice(0, -1).filter((point) => point.distanceFromNearM < distanceM - 0.01);

@@ -1,5 +1,6 @@
 import { degOfRad } from "../astronomy/index.ts";
 import { clamp } from "../numerics/index.ts";
+import { sayingIn, type UnitSystem } from "../units/index.ts";
 import { treeElevationDeg } from "./horizon.ts";
 import { type HorizonRefused, refused, saidNumber } from "./horizon-refusal.ts";
 import type { HorizonFact } from "./horizon-words.ts";
@@ -13,7 +14,10 @@ export interface Size {
 }
 
 /** The size that the facts about one obstacle add up to. */
-export function sizeOf(facts: readonly HorizonFact[], eyeHeightM: number): Size | HorizonRefused {
+export function sizeOf(
+  facts: readonly HorizonFact[],
+  { eyeHeightM, units }: { readonly eyeHeightM: number; readonly units: UnitSystem },
+): Size | HorizonRefused {
   let angleDeg: number | null = null;
   let widthDeg: number | null = null;
   let widthPerHeight: number | null = null;
@@ -65,10 +69,10 @@ export function sizeOf(facts: readonly HorizonFact[], eyeHeightM: number): Size 
   if (heightM === undefined)
     return refused(
       "no-height",
-      "How high does it stand, in degrees, in fists at arm's length, or in metres with its distance?",
+      `How high does it stand, in degrees, in fists at arm's length, or in ${sayingIn(units).either("metres", "feet")} with its distance?`,
     );
-  if (distanceM === undefined)
-    return refused("no-distance", `How far away is it that is ${saidNumber(heightM)} m tall?`);
+  const tall = units === "metric" ? `${saidNumber(heightM)} m` : sayingIn(units)(heightM, "m", 1);
+  if (distanceM === undefined) return refused("no-distance", `How far away is it that is ${tall} tall?`);
   return {
     elevationDeg: treeElevationDeg({
       heightM: clamp(heightM, 0, 500),

@@ -1,4 +1,5 @@
 import { turnDeg } from "../astronomy/index.ts";
+import type { UnitSystem } from "../units/index.ts";
 import { type HorizonProfile, horizonFrom, type Obstacle } from "./horizon.ts";
 import { type HorizonRefused, refused, saidNumber } from "./horizon-refusal.ts";
 import { sizeOf } from "./horizon-size.ts";
@@ -32,13 +33,14 @@ const WIND_WIDTH_DEG = 45;
  * @param text             of a line or more
  * @param from.eyeHeightM  0 to 100, of the panel above the ground on which trees and houses stand; 0 when left out,
  *                         which makes them rather too high
+ * @param from.units       in which a refusal tells lengths; metric when left out
  * @returns the profile with the obstacles as understood, or one reason why not
  * @throws RangeFault for an eye height out of range
  * @source a fist at arm's length is 10 deg, a finger 2: common practice, no source; assumed widths: judgement
  */
 export function readHorizon(
   text: string,
-  from: { readonly eyeHeightM?: number } = {},
+  from: { readonly eyeHeightM?: number; readonly units?: UnitSystem } = {},
 ): HorizonRead | HorizonRefused {
   const plain = text.trim();
   if (/^(?:open|free|clear|flat|none|nothing|no|0)(?:\s+(?:sky|horizon))?[.!]?$/i.test(plain)) {
@@ -50,7 +52,7 @@ export function readHorizon(
 
   const obstacles: UnderstoodObstacle[] = [];
   for (const facts of descriptions(horizonFacts(plain))) {
-    const found = obstacleOf(facts, from.eyeHeightM ?? 0);
+    const found = obstacleOf(facts, { eyeHeightM: from.eyeHeightM ?? 0, units: from.units ?? "metric" });
     if ("kind" in found) return found;
     obstacles.push(found);
   }
@@ -130,8 +132,11 @@ function saysOf(fact: HorizonFact): string {
   }
 }
 
-function obstacleOf(facts: readonly HorizonFact[], eyeHeightM: number): UnderstoodObstacle | HorizonRefused {
-  const sized = sizeOf(facts, eyeHeightM);
+function obstacleOf(
+  facts: readonly HorizonFact[],
+  from: { readonly eyeHeightM: number; readonly units: UnitSystem },
+): UnderstoodObstacle | HorizonRefused {
+  const sized = sizeOf(facts, from);
   if ("kind" in sized) return sized;
   const where = facts.filter((fact) => saysOf(fact) === "where");
   const first = where[0];

@@ -1,9 +1,10 @@
 /** Stand-ins in words: which of them can be found out, and which are wishes that were left to Mastwright. */
+import { type SaidUnit, type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { type AssumedAnswer, assumedAnswers } from "./order.ts";
 import { plain } from "./words.ts";
 
-type Words = Readonly<Record<string, readonly [what: string, unit: string]>>;
+type Words = Readonly<Record<string, readonly [what: string, unit: SaidUnit | "W" | ""]>>;
 
 /** Numbers that can be measured, by path: what they are called and their unit. Devices and scenes are told apart by their place. */
 export const measurableWords: Words = {
@@ -20,7 +21,7 @@ export const measurableWords: Words = {
   "mounting.poleHeightM": ["height of the pole", "m"],
   "mounting.gustMPerS": ["design gust", "m/s"],
   "mounting.frostDepthM": ["frost depth", "m"],
-  "link.distanceM": ["distance to the far end", "m"],
+  "link.distanceM": ["distance to the far end", "m away"],
   "link.farHeightM": ["height of the far end", "m"],
   "link.otherPosts": ["other posts at the far end", ""],
 };
@@ -53,6 +54,10 @@ export function pathKind(path: string): string {
   return path.replace(/\.\d+\./, ".");
 }
 
+/** As it is; in the other system, where nobody answered with it, as the round figure that it stands for. */
+const told = (said: Saying, value: number, unit: SaidUnit): string =>
+  said.either(said(value, unit, 3), said(value, unit, { digits: 2 }));
+
 /** A measurable stand-in with its figure: "frost depth (0.6 m)". */
 export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): string {
   const [, index] = /\.(\d+)\./.exec(path) ?? [];
@@ -63,8 +68,15 @@ export function measurableCalled({ path, value }: AssumedAnswer, brief: Brief): 
       : path.startsWith("loads.devices")
         ? ` ${brief.loads.devices[Number(index)]!.name}`
         : ` ${Number(index) + 1}`;
-  const figure = path.endsWith("Frac") ? `${plain(100 * (value as number))} %` : plain(value as number);
-  return `${what}${which} (${figure}${unit === "" || unit === "°" ? unit : ` ${unit}`})`;
+  const of = value as number;
+  const figure = path.endsWith("Frac")
+    ? `${plain(100 * of)} %`
+    : unit === ""
+      ? plain(of)
+      : unit === "W"
+        ? `${plain(of)} W`
+        : told(sayingIn(brief.units), of, unit);
+  return `${what}${which} (${figure})`;
 }
 
 function deviceNamed(path: string, brief: Brief): string {

@@ -1,8 +1,9 @@
 import { type BankLayout, type BlockSize, layoutBank } from "../../core/energy/index.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import type { Brief, Chemistry } from "../brief.ts";
 import { MOST_STRINGS } from "../practice/battery.ts";
 import { BLOCK_V, KG_PER_WH, SOLD_BLOCKS } from "../practice/sold.ts";
-import { fixed, plain } from "./words.ts";
+import { plain } from "./words.ts";
 
 type Laid = BankLayout & { readonly isHeavierThanAsked: boolean; readonly reason: string };
 
@@ -54,7 +55,10 @@ function layoutReason(
   given: { readonly owned: boolean; readonly isHeavierThanAsked: boolean; readonly brief: Brief },
 ): string {
   const blocks = `${layout.blocks} × ${plain(layout.block.capacityAh)} Ah (${layout.series} in series, ${layout.parallel} in parallel)`;
-  const limit = `${fixed(given.brief.power.heaviestBlockKg.value, 1)} kg`;
+  const limit = sayingIn(given.brief.units)(given.brief.power.heaviestBlockKg.value, "kg", {
+    places: 1,
+    safe: "down",
+  });
   if (given.owned) return `${blocks}, of the blocks you own`;
   if (given.isHeavierThanAsked) {
     return `${blocks}: blocks of at most ${limit} would need more than ${MOST_STRINGS} strings side by side, which share the current badly`;

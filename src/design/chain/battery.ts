@@ -7,6 +7,7 @@ import {
   restVFromSoc,
 } from "../../core/energy/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief, Chemistry } from "../brief.ts";
 import type { Battery, ChosenPair, Climate, Loads, Sun } from "../design.ts";
 import {
@@ -106,7 +107,7 @@ export function batteryStage(
     wantedAh,
     dailyAh: loads.largestDailyWh / bankNominalV,
     permittedDodFrac,
-    permittedDodReason: dodReason(chemistry, { permittedDodFrac, climate }),
+    permittedDodReason: dodReason(chemistry, { permittedDodFrac, climate, said: sayingIn(brief.units) }),
     frostSafeDodFrac: frostSafe,
     permittedDailyDodFrac: PERMITTED_DAILY_DOD_FRAC[chemistry],
     temperatureC,
@@ -187,11 +188,12 @@ function chemistryOf(
   if (asked !== "choose") return { chemistry: asked, chemistryReason: "the kind you named" };
   if (owned) return { chemistry: owned, chemistryReason: "the kind you own" };
   const coldestC = Math.min(...climate.meanTempCByMonth);
-  const hours = `the coldest month averages ${fixed(coldestC, 0)} °C and the coldest hour of a usual year is ${fixed(climate.designColdTempC, 0)} °C`;
+  const said = sayingIn(brief.units);
+  const hours = `the coldest month averages ${said(coldestC, "°C")} and the coldest hour of a usual year is ${said(climate.designColdTempC, "°C")}`;
   return coldestC < 0 || climate.designColdTempC < 0
     ? {
         chemistry: "agm",
-        chemistryReason: `sealed lead-acid (AGM), because ${hours}: lithium iron phosphate must not be charged below 0 °C, and no heater is part of this post`,
+        chemistryReason: `sealed lead-acid (AGM), because ${hours}: lithium iron phosphate must not be charged below ${said(0, "°C")}, and no heater is part of this post`,
       }
     : {
         chemistry: "lifepo4",
@@ -262,11 +264,11 @@ function coldCapacityFrac(bank: {
 
 function dodReason(
   chemistry: Chemistry,
-  bank: { readonly permittedDodFrac: number; readonly climate: Climate },
+  bank: { readonly permittedDodFrac: number; readonly climate: Climate; readonly said: Saying },
 ): string {
   const share = `${fixed(100 * bank.permittedDodFrac, 0)} %`;
   if (chemistry === "lifepo4") return `${share}: usual for lithium iron phosphate, every day if need be`;
   return bank.permittedDodFrac < PERMITTED_DOD_FRAC.agm
-    ? `${share}: an emptier battery could freeze and burst at ${fixed(bank.climate.designColdTempC, 0)} °C`
+    ? `${share}: an emptier battery could freeze and burst at ${bank.said(bank.climate.designColdTempC, "°C")}`
     : `${share} in the rare dull spell, ${fixed(100 * PERMITTED_DAILY_DOD_FRAC.agm, 0)} % on an ordinary day: usual for deep-cycle lead-acid`;
 }

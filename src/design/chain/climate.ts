@@ -6,6 +6,7 @@ import {
   withOwnFigures,
 } from "../../core/climate/index.ts";
 import { indexOfMin } from "../../core/numerics/index.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import { unpackHours } from "../../core/weather/index.ts";
 import type { Brief, OwnSun } from "../brief.ts";
 import type { Climate, World } from "../design.ts";
@@ -100,10 +101,10 @@ function stageOf(
   };
 }
 
-const REFUSAL: Readonly<Record<ClimateRefused["why"], string>> = {
-  "at-sea": "the coordinates lie in the open sea, where the climate grids hold nothing",
-  "outside-grid": "no irradiation data lie within about 400 km of the place",
-  "on-ice": "the place lies on permanent ice, for which the climate grids do not hold",
+const REFUSAL: Readonly<Record<ClimateRefused["why"], (said: Saying) => string>> = {
+  "at-sea": () => "the coordinates lie in the open sea, where the climate grids hold nothing",
+  "outside-grid": (said) => `no irradiation data lie within about ${said(400, "km")} of the place`,
+  "on-ice": () => "the place lies on permanent ice, for which the climate grids do not hold",
 };
 
 /** Why there is no climate; null where there is one. */
@@ -112,5 +113,5 @@ export function climateRefusal(brief: Brief, world: World): string | null {
   if (!site) return "the place is not known";
   if (brief.place.ownSun.value !== null) return null;
   const found = world.climateAt(site);
-  return found.kind === "refused" ? REFUSAL[found.why] : null;
+  return found.kind === "refused" ? REFUSAL[found.why](sayingIn(brief.units)) : null;
 }

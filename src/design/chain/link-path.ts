@@ -10,13 +10,15 @@ import {
 } from "../../core/link/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
 import { bearingAndDistance } from "../../core/place/index.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief, OwnGround, Spot } from "../brief.ts";
 import type { Climate } from "../design.ts";
 import { GROUND_POINTS, LONGEST_PATH_M, PROFILE_SLACK_FRAC, TREE_GROWTH_M } from "../practice/link.ts";
-import { fixed } from "./words.ts";
 
 /** Everything along a path but its antennas. */
 export interface Way {
+  /** How its places are told. */
+  readonly said: Saying;
   readonly distanceM: number;
   readonly bearingDeg: number | null;
   readonly backBearingDeg: number | null;
@@ -39,16 +41,18 @@ export function wayOf(brief: Brief, climate: Climate | null): Way {
     ],
   );
   const words = brief.link.between.value;
-  const read = words.trim() === "" ? null : readObstacles(words, { distanceM, profile });
+  const read = words.trim() === "" ? null : readObstacles(words, { distanceM, profile, units: brief.units });
+  const said = sayingIn(brief.units);
   const unread = [
     ...(own !== null && fitting === null
       ? [
-          `The ground that was given ends ${fixed(own.profile.at(-1)?.distanceFromNearM ?? 0, 0)} m from the post; the other end is ${fixed(distanceM, 0)} m away.`,
+          `The ground that was given ends ${said(own.profile.at(-1)?.distanceFromNearM ?? 0, "m away")} from the post; the other end is ${said(distanceM, "m away")} away.`,
         ]
       : []),
     ...(read?.kind === "refused" ? [read.reason] : []),
   ].join(" ");
   return {
+    said,
     distanceM,
     bearingDeg,
     backBearingDeg,
@@ -137,5 +141,5 @@ export const groundAtEnd = ({ profile }: Way, end: "near" | "far"): number =>
 /** An obstacle or a stretch of ground by its place: "the trees 400 m from the post". */
 export function obstacleCalled(way: Way, obstacle: Obstacle, index: number): string {
   const noun = way.named[index]?.noun ?? "ground";
-  return `the ${noun} ${fixed(obstacle.distanceFromNearM, 0)} m from the post`;
+  return `the ${noun} ${way.said(obstacle.distanceFromNearM, "m away")} from the post`;
 }

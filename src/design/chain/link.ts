@@ -89,7 +89,7 @@ function radioLink(brief: Brief, climate: Climate | null, view: View): RadioLink
     path: surveyedPath(way, heightsAt(FIRST_FREQUENCY_MHZ)),
     streamMbps: view.totalMbps,
   });
-  const choices = carrierChoices(need);
+  const choices = carrierChoices({ ...need, units: brief.units });
   const wantedDb = wantedFadeMarginDb(brief.autonomy);
   const triedWith = (plan: RadioPlan) => {
     const heights = heightsAt(plan.specification.centreMHz);

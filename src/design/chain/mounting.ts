@@ -19,6 +19,7 @@ import {
   windLoad,
 } from "../../core/mast/index.ts";
 import { clamp } from "../../core/numerics/index.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Lift, Link, Loads, Mounting, Sun } from "../design.ts";
 import { CONVERTER_EFFICIENCY_FRAC } from "../practice/loads.ts";
@@ -45,7 +46,7 @@ import {
   tubeFamily,
 } from "../practice/mounting.ts";
 import { PANEL_KG_PER_M2, PANEL_W_PER_M2 } from "../practice/sold.ts";
-import { plain } from "./words.ts";
+import { bagsFor, plain } from "./words.ts";
 
 export { mountingNotes } from "./mounting-notes.ts";
 
@@ -109,7 +110,7 @@ export function mountingStage(
     heightM: topM,
     parts,
     headMassKg: headKg,
-    family: tubeFamily(brief.place.site.value?.countryCode ?? null),
+    family: tubeFamily(brief.place.site.value?.countryCode ?? (brief.units === "us" ? "US" : null)),
   });
   const fit: TubeFit = picked.kind === "picked" ? picked : picked.stoutest;
   const load = isNew ? fit.wind : windLoad({ ...wind, parts });
@@ -153,7 +154,12 @@ export function mountingStage(
       : null,
     footing,
     box: boxOf({ battery, loads, stands: boxStands }),
-    lifts: liftsOf({ battery, array, tubeKg: isNew ? tubeKg : null, hasFooting: footing !== null }),
+    lifts: liftsOf({
+      battery,
+      array,
+      tubeKg: isNew ? tubeKg : null,
+      bagKg: footing && bagsFor(sayingIn(brief.units), footing).kg,
+    }),
     keepClearM: overheadLineClearanceM({ mastLengthM: Math.max(0.5, raisedM) }),
   };
 }
@@ -223,18 +229,21 @@ function footingOf(
   // the rule of thumb asks a tenth of the whole post, which is longer by the depth itself
   const byThumbM = ruleOfThumbDepthM(clamp(mastHeightM / 0.9 + 0.7, 1, 30));
   const depthM = Math.ceil(Math.max(hole.depthM, byThumbM) * 20) / 20;
-  const mix = concrete({
-    diameterM,
-    depthM: clamp(depthM, 0.1, 10),
-    postOuterMm: Math.min(fit.tube.outerMm, 1000 * diameterM),
-    bag: "25 kg",
-  });
+  const mixIn = (bag: "25 kg" | "50 lb") =>
+    concrete({
+      diameterM,
+      depthM: clamp(depthM, 0.1, 10),
+      postOuterMm: Math.min(fit.tube.outerMm, 1000 * diameterM),
+      bag,
+    });
+  const mix = mixIn("25 kg");
   return {
     depthM,
     diameterM,
     frostDepthM: frostDepthM.value,
     concreteM3: mix.volumeM3,
     bags25Kg: mix.bags,
+    bags50Lb: mixIn("50 lb").bags,
     mustRedesign: hole.kind === "redesign" || soil.value === "soft",
   };
 }
@@ -277,16 +286,16 @@ function liftsOf(given: {
   readonly battery: Battery | null;
   readonly array: ArraySizing | null;
   readonly tubeKg: number | null;
-  readonly hasFooting: boolean;
+  readonly bagKg: number | null;
 }): readonly Lift[] {
-  const { battery, array, tubeKg, hasFooting } = given;
+  const { battery, array, tubeKg, bagKg } = given;
   const lifts: Lift[] = [];
   if (battery) {
     lifts.push(lift(`battery block of ${plain(battery.blockAh)} Ah`, battery.blockKg, LIFTING.compact));
   }
   if (array) lifts.push(lift(`panel of ${plain(array.panelW)} W`, array.panelKg, LIFTING.wide));
   if (tubeKg !== null) lifts.push(lift("mast tube", tubeKg, LIFTING.wide));
-  if (hasFooting) lifts.push(lift("bag of concrete mix", 25, LIFTING.compact));
+  if (bagKg !== null) lifts.push(lift("bag of concrete mix", bagKg, LIFTING.compact));
   return lifts;
 }
 

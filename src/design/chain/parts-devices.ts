@@ -1,4 +1,5 @@
 import { sum } from "../../core/numerics/index.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { classFor, POE_CLASSES, type PoeClass } from "../../core/wiring/index.ts";
 import type { Brief, Device } from "../brief.ts";
 import type { RadioPath } from "../design.ts";
@@ -26,8 +27,9 @@ export function deviceParts(brief: Brief, worked: Worked): readonly Draft[] {
   const supply = spanV
     ? `input ${fixed(spanV[0], 0)} to ${fixed(spanV[1], 0)} V`
     : "input to suit the battery";
+  const said = sayingIn(brief.units);
   const outdoors = climate
-    ? `for ${fixed(climate.designColdTempC, 0)} to ${fixed(climate.designHotTempC, 0)} °C, IP66`
+    ? `for ${said.bare(climate.designColdTempC, "°C")} to ${said(climate.designHotTempC, "°C")}, IP66`
     : "for the cold and heat of the place, IP66";
   // the class that the table of wires names, and what a switch sets aside for it
   const ports = onSwitch.map(({ name, dayW, nightW }) => ({ name, ...poeClassOf(Math.max(dayW, nightW)) }));

@@ -1,8 +1,13 @@
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { CLAMP_MM } from "../practice/mounting.ts";
 import * as prices from "../practice/prices.ts";
 import { type Draft, times, type Worked } from "./part-draft.ts";
-import { fixed, plain } from "./words.ts";
+import { bagsFor, dug, fixed, plain } from "./words.ts";
+
+/** Of a tube, as its table has it: 2.375 in, 60.3 mm. */
+const rolled = (said: Saying, valueMm: number, places = 1): string =>
+  said.either(said(valueMm, "mm", places), said(valueMm, "mm", { digits: 4 }));
 
 const SUPPORT_WORDS = {
   newMast: "mast",
@@ -20,6 +25,7 @@ const BRACKETS = {
 export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { mounting, battery, array } = worked;
   const { tube, footing, box } = mounting;
+  const said = sayingIn(brief.units);
   const parts: Draft[] = [
     {
       id: "box",
@@ -27,9 +33,9 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "",
       specification: [
-        `at least ${fixed(box.volumeL, 0)} litres inside, white, with a sun shield`,
+        `at least ${said(box.volumeL, "litres of room", { safe: "up" })} inside, white, with a sun shield`,
         battery?.chemistry === "agm"
-          ? `vented: at least ${fixed(box.openingCm2, 1)} cm2 free low down and again high up, behind insect screens; electronics apart from the battery's air`
+          ? `vented: at least ${said(box.openingCm2, "cm2", { places: 1, safe: "up" })} free low down and again high up, behind insect screens; electronics apart from the battery's air`
           : "IP65, with a breather",
         box.stands === "ground"
           ? "stands on the ground"
@@ -45,7 +51,10 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "set",
       specification: [
-        "rod of at least 2.4 m (8 ft) and 16 mm (5/8 in), or what your code asks; 16 mm2 (6 AWG) copper",
+        said.either(
+          "rod of at least 2.4 m (8 ft) and 16 mm (5/8 in), or what your code asks; 16 mm2 (6 AWG) copper",
+          "rod of at least 8 ft and 5/8 in, or what your code asks; 6 AWG (16 mm2) copper",
+        ),
         "one electrode for whatever of metal there is: mast, panel frames, box and surge protectors",
       ],
       price: prices.EARTH_SET,
@@ -59,21 +68,23 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "",
       specification: [
-        `${tube.name}: ${fixed(tube.outsideMm, 1)} mm outside, wall ${fixed(tube.wallMm, 1)} mm`,
-        `${fixed(mounting.tubeLengthM, 1)} m long (${fixed(mounting.mastHeightM, 1)} m above ground)`,
+        `${tube.name}: ${rolled(said, tube.outsideMm)} outside, wall ${rolled(said, tube.wallMm)}`,
+        `${said(mounting.tubeLengthM, "m", { places: 1, safe: "up" })} long (${said(mounting.mastHeightM, "m", 1)} above ground)`,
       ],
       price: times(prices.MAST_PER_M, mounting.tubeLengthM),
       figures: ["mounting.tube", "mounting.tubeLengthM"],
     });
   }
   if (footing) {
+    const bags = bagsFor(said, footing);
     parts.push({
       id: "concrete",
       name: "Concrete mix",
-      quantity: footing.bags25Kg,
-      unit: "bags of 25 kg",
-      specification: [`hole ${fixed(footing.diameterM, 2)} m across and ${fixed(footing.depthM, 2)} m deep`],
-      price: prices.CONCRETE_PER_BAG,
+      quantity: bags.count,
+      unit: `bags of ${bags.each}`,
+      specification: [`hole ${dug(said, footing.diameterM)} across and ${dug(said, footing.depthM)} deep`],
+      // priced by the bag of 25 kg
+      price: times(prices.CONCRETE_PER_BAG, bags.kg / 25),
       figures: ["mounting.footing"],
     });
   }
@@ -86,12 +97,12 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
       quantity: 1,
       unit: "",
       specification: [
-        `for ${array.panels === 1 ? "1 panel" : `${array.panels} panels`} of ${plain(array.panelW)} W (${fixed(array.areaM2, 1)} m2, ${fixed(array.panels * array.panelKg, 0)} kg)`,
+        `for ${array.panels === 1 ? "1 panel" : `${array.panels} panels`} of ${plain(array.panelW)} W (${said(array.areaM2, "m2", 1)}, ${said(array.panels * array.panelKg, "kg", { safe: "up" })})`,
         mounting.tiltDeg === null ? "tilt to be set" : `tilt ${fixed(mounting.tiltDeg, 0)}°`,
         ...(onMast && isOnBuilding && mounting.azimuthDeg !== null
           ? [`turns to face azimuth ${fixed(mounting.azimuthDeg, 0)}°, whichever way the building faces`]
           : []),
-        `bears ${fixed(mounting.panelGustForceN, 0)} N in the strongest gust (${fixed(mounting.panelForceN, 0)} N, 0.6 of it, where its maker states allowable loads)`,
+        `bears ${said(mounting.panelGustForceN, "N", { safe: "up" })} in the strongest gust (${said(mounting.panelForceN, "N", { safe: "up" })}, 0.6 of it, where its maker states allowable loads)`,
       ],
       price: prices.panelMount({ areaM2: array.areaM2, isOnMast: onMast }),
       figures: [
@@ -112,9 +123,11 @@ export function mountParts(brief: Brief, worked: Worked): readonly Draft[] {
     specification:
       poleMm > 0
         ? [
-            `for ${fixed(poleMm, 0)} mm outside diameter`,
+            `for ${rolled(said, poleMm, 0)} outside diameter`,
             ...(poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest
-              ? [`usual clamps span ${CLAMP_MM.narrowest} to ${CLAMP_MM.widest} mm: order to measure`]
+              ? [
+                  `usual clamps span ${said.bare(CLAMP_MM.narrowest, "mm")} to ${said(CLAMP_MM.widest, "mm")}: order to measure`,
+                ]
               : []),
           ]
         : ["with fixings for the wall or roof as it is"],

@@ -1,3 +1,4 @@
+import { type Saying, sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Climate } from "../design.ts";
 import { batteryBoxFoamM2, FOAM_W_PER_M_K, FOAM_WALL_M } from "../practice/battery-box.ts";
@@ -18,6 +19,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
     ownedBattery.blockV === battery.blockV;
   const isLead = battery.chemistry === "agm";
   const heaterW = brief.power.batteryHeaterW.value;
+  const said = sayingIn(brief.units);
   return [
     ...splitOwned(
       {
@@ -53,7 +55,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
             : "one alone",
           isLead
             ? "deep-cycle, not a starter battery"
-            : `management system that stops charging below 0 °C and bears ${fixed(2 * array.chargeCurrentA, 0)} A${battery.inSeries > 1 ? `, allowed ${battery.inSeries} in series` : ""}`,
+            : `management system that stops charging below ${said(0, "°C")} and bears ${fixed(2 * array.chargeCurrentA, 0)} A${battery.inSeries > 1 ? `, allowed ${battery.inSeries} in series` : ""}`,
         ],
         price: times(
           prices.BLOCK_PER_AH[battery.chemistry],
@@ -74,7 +76,7 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
       specification: [
         `${battery.bankV} V bank, at least ${array.controllerA} A, input at least ${array.controllerMaxInputV} V`,
         isLead
-          ? `absorption ${fixed(battery.absorptionV, 1)} V and float ${fixed(battery.floatV, 1)} V at 25 °C, with a sensor for the battery's temperature`
+          ? `absorption ${fixed(battery.absorptionV, 1)} V and float ${fixed(battery.floatV, 1)} V at ${said(25, "°C")}, with a sensor for the battery's temperature`
           : `lithium iron phosphate: absorption ${fixed(battery.absorptionV, 1)} V, no temperature compensation`,
       ],
       price: prices.controllerBand({
@@ -85,13 +87,16 @@ export function powerParts(brief: Brief, worked: Worked): readonly Draft[] {
       figures: ["array.controller", "array.controllerA", "array.controllerMaxInputV", "battery.absorptionV"],
       isOwned: ownsController(brief, { array, battery }),
     },
-    ...(heaterW > 0 ? heaterParts(heaterW, { battery, climate }) : []),
+    ...(heaterW > 0 ? heaterParts(heaterW, { battery, climate, said }) : []),
   ];
 }
 
+/** Of the foam, as it is sold by: square feet, hours and Fahrenheit degrees for a British thermal unit. @source 5.678: NIST SP 811 (2008), appendix B.8; from memory */
+const FOAM_R = (5.678 * FOAM_WALL_M) / FOAM_W_PER_M_K;
+
 function heaterParts(
   heaterW: number,
-  { battery, climate }: { readonly battery: Battery; readonly climate: Climate },
+  { battery, climate, said }: { readonly battery: Battery; readonly climate: Climate; readonly said: Saying },
 ): readonly Draft[] {
   const { boxLossWPerK, bankNominalV, bankAh, bankV } = battery;
   const heldC = Math.min(BATTERY_WARM_C, climate.designColdTempC + heaterW / boxLossWPerK);
@@ -103,8 +108,8 @@ function heaterParts(
       unit: "",
       specification: [
         `${plain(heaterW)} W in all at ${bankV} V, made for batteries; none where the blocks have it built in`,
-        `thermostat that switches on below ${BATTERY_WARM_C} °C, with its feeler on a block`,
-        `the box loses ${fixed(boxLossWPerK, 1)} W for each kelvin: this holds ${fixed(heldC, 0)} °C in the coldest hour, ${fixed(climate.designColdTempC, 0)} °C`,
+        `thermostat that switches on below ${said(BATTERY_WARM_C, "°C")}, with its feeler on a block`,
+        `the box loses ${said.either(`${fixed(boxLossWPerK, 1)} W for each kelvin`, `${fixed(boxLossWPerK / 1.8, 1)} W for each °F`)}: this holds ${said(heldC, "°C")} in the coldest hour, ${said(climate.designColdTempC, "°C")}`,
       ],
       price: prices.BATTERY_HEATER,
       figures: ["brief.power.batteryHeaterW", "battery.boxLossWPerK", "battery.bankV"],
@@ -115,7 +120,7 @@ function heaterParts(
       quantity: Math.ceil(10 * batteryBoxFoamM2(bankAh * bankNominalV)) / 10,
       unit: "m2",
       specification: [
-        `${fixed(1000 * FOAM_WALL_M, 0)} mm, at most ${FOAM_W_PER_M_K} W per m and K, of a kind that goes out by itself`,
+        `${said(1000 * FOAM_WALL_M, "mm", { safe: "up" })}, ${said.either(`at most ${FOAM_W_PER_M_K} W per m and K`, `at least R-${fixed(FOAM_R, 1)}`)}, of a kind that goes out by itself`,
         "all six sides, joints taped",
       ],
       price: prices.FOAM_PER_M2,

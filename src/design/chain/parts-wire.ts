@@ -1,4 +1,5 @@
 import { sum } from "../../core/numerics/index.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { pvCircuitCurrents } from "../../core/wiring/index.ts";
 import type { Brief } from "../brief.ts";
 import type { ArraySizing, Battery, Run } from "../design.ts";
@@ -8,7 +9,7 @@ import { feedOf } from "./demand.ts";
 import type { Draft, Worked } from "./part-draft.ts";
 import { shedFirst } from "./reliability-loads.ts";
 import { isConverted } from "./wire-loads.ts";
-import { fixed, MAIN_RUN, plain } from "./words.ts";
+import { conductorText, fixed, MAIN_RUN, plain } from "./words.ts";
 
 const sign: Draft = {
   id: "sign",
@@ -22,12 +23,13 @@ const sign: Draft = {
 
 export function wireParts(brief: Brief, worked: Worked): readonly Draft[] {
   const { wiring, battery, link } = worked;
+  const said = sayingIn(brief.units);
   const parts: Draft[] = [];
   if (wiring && battery) {
     const controllers = worked.array?.controllers ?? 1;
     const bySize = new Map<string, { areaMm2: number; lengthM: number; names: string[] }>();
     for (const run of wiring.runs) {
-      const size = run.sold;
+      const size = conductorText(said, run);
       const count = countOf(run, controllers);
       const found = bySize.get(size) ?? { areaMm2: run.areaMm2, lengthM: 0, names: [] };
       bySize.set(size, {

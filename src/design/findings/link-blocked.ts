@@ -1,10 +1,8 @@
-import { fixed } from "../chain/words.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
+import { atLeast, fixed } from "../chain/words.ts";
 import type { LinkClearance, LinkLoss } from "../design.ts";
 import { CLEARANCE_FRAC, HIGHEST_RADIO_M, highestRadioM, TREE_GROWTH_M } from "../practice/link.ts";
 import type { Rule } from "./rule.ts";
-
-/** Up to a tenth: a height that is built must not fall short. */
-const up = (heightM: number): string => fixed(Math.ceil(heightM * 10 - 1e-9) / 10, 1);
 
 /** Room that lacks without taking more than this is next to nothing: heights are not known better. @source judgement */
 const SLIGHT_DB = 1;
@@ -19,26 +17,27 @@ const WORTH_CUTTING_DB = 3;
 function raising(
   { cheapest, clearingNearHeightM, clearingFarHeightM }: LinkClearance,
   poleM: number,
+  said: Saying,
 ): string {
-  const far = `the far end to ${up(clearingFarHeightM ?? 0)} m`;
-  const near = postTo(clearingNearHeightM ?? 0, poleM);
+  const far = `the far end to ${atLeast(said, clearingFarHeightM ?? 0)}`;
+  const near = postTo(clearingNearHeightM ?? 0, poleM, said);
   const farIsTall = (clearingFarHeightM ?? 0) > 40;
   const nearIsTall = (clearingNearHeightM ?? 0) > 3 * HIGHEST_RADIO_M;
   if (cheapest?.raises === "both")
-    return `Raise the far end to ${up(cheapest.farHeightM)} m and ${postTo(cheapest.nearHeightM, poleM)} together`;
+    return `Raise the far end to ${atLeast(said, cheapest.farHeightM)} and ${postTo(cheapest.nearHeightM, poleM, said)} together`;
   if (cheapest?.raises === "near") return `Raise ${near}${farIsTall ? "" : `, or, for more money, ${far}`}`;
   return `Raise ${far}${nearIsTall ? "" : `, which is mostly cheaper, or ${near}`}`;
 }
 
 /** @param poleM  top of a pole that stands already; 0 without one */
-function postTo(heightM: number, poleM: number): string {
+function postTo(heightM: number, poleM: number, said: Saying): string {
   const how =
     heightM > HIGHEST_RADIO_M
       ? " (an engineered mast)"
       : poleM > 0 && heightM > poleM
         ? " (on a new mast, for the pole ends below)"
         : "";
-  return `the post's radio to ${up(heightM)} m${how}`;
+  return `the post's radio to ${atLeast(said, heightM)}${how}`;
 }
 
 const db = (lossDb: number): string => fixed(lossDb, 0);
@@ -54,7 +53,7 @@ function treesOf(loss: LinkLoss) {
 }
 
 /** One sentence: what is lost, and to which of both where trees and something else stand in the way. */
-function taking(loss: LinkLoss, { governingKind, besidesTrees }: LinkClearance): string {
+function taking(loss: LinkLoss, { governingKind, besidesTrees }: LinkClearance, said: Saying): string {
   const trees = treesOf(loss);
   const worse = "and wet leaves more: leaves and growth make trees worse each year";
   const { called, clearanceM } = besidesTrees;
@@ -67,7 +66,7 @@ function taking(loss: LinkLoss, { governingKind, besidesTrees }: LinkClearance):
     const besides =
       loss.betweenWithoutTreesDb < 0.5 && !isAbove
         ? ""
-        : `; ${called} ${isAbove ? `stands ${fixed(-clearanceM, 1)} m above the line too` : "reaches into the zone too"}, and without the trees ${db(loss.betweenWithoutTreesDb)} dB would still be lost`;
+        : `; ${called} ${isAbove ? `stands ${said(-clearanceM, "m", 1)} above the line too` : "reaches into the zone too"}, and without the trees ${db(loss.betweenWithoutTreesDb)} dB would still be lost`;
     return `${today} grown ${db(trees.grownDb)} dB, ${worse}${besides}.`;
   }
   if (loss.betweenGrownDb < SLIGHT_DB)
@@ -99,19 +98,20 @@ export const linkBlocked: Rule = ({ brief, link }) => {
   const isTrees = governingKind === "trees";
   const isNothing = betweenGrownDb < SLIGHT_DB;
   const isSlight = clearanceM >= 0 && (isNothing || (betweenGrownDb < GRAZING_DB && radio.carriesPicture));
-  const gap = fixed(Math.abs(clearanceM), 1);
+  const said = sayingIn(brief.units);
+  const gap = said(Math.abs(clearanceM), "m", 1);
   const isPole = brief.mounting.support.value === "existingPole";
   const asMast =
     radio.nearHeightM < highestRadioM(brief.mounting)
       ? ""
       : isPole
         ? " (the top of the pole)"
-        : ` (${HIGHEST_RADIO_M} m is the most a mast raised by hand should carry)`;
+        : ` (${said(HIGHEST_RADIO_M, "m", 1)} is the most a mast raised by hand should carry)`;
   return {
     id: isTrees ? "link.trees" : "link.blocked",
     severity: isSlight ? "caution" : "stop",
-    says: `With the post's radio at ${fixed(radio.nearHeightM, 1)} m${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} m above` : `runs ${gap} m below the top of`} ${governing}${isTrees ? `, ${TREE_GROWTH_M} m of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${taking(link.loss, clearance)}`,
-    change: `${raising(clearance, isPole ? brief.mounting.poleHeightM.value : 0)}${cutting(link.loss, isTrees)}, or move the post to where the line is free.`,
+    says: `With the post's radio at ${said(radio.nearHeightM, "m", 1)}${asMast} the line to the far end ${clearanceM >= 0 ? `passes only ${gap} above` : `runs ${gap} below the top of`} ${governing}${isTrees ? `, ${said(TREE_GROWTH_M, "m")} of growth included` : ""}; ${fixed(CLEARANCE_FRAC, 1)} of the first Fresnel zone must be free. ${taking(link.loss, clearance, said)}`,
+    change: `${raising(clearance, isPole ? brief.mounting.poleHeightM.value : 0, said)}${cutting(link.loss, isTrees)}, or move the post to where the line is free.`,
     numbers: {
       clearanceM,
       clearanceFrac: clearance.clearanceFrac,

@@ -1,15 +1,16 @@
-import { fixed } from "../chain/words.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { LONGEST_CABLE_M } from "../practice/link.ts";
 import type { Rule } from "./rule.ts";
 
 /** So short that a cable does it: no licence, no aim, no trees. */
-export const cableInstead: Rule = ({ link }) => {
+export const cableInstead: Rule = ({ brief, link }) => {
   const radio = link?.radio;
   if (!radio || radio.distanceM > LONGEST_CABLE_M) return null;
+  const said = sayingIn(brief.units);
   return {
     id: "link.cableInstead",
     severity: "note",
-    says: `${fixed(radio.distanceM, 0)} m is within the ${LONGEST_CABLE_M} m of a network cable, which needs no line of sight, draws nothing and can bring power the other way.`,
+    says: `${said(radio.distanceM, "m away")} is within the ${said(LONGEST_CABLE_M, "m away", { safe: "down" })} of a network cable, which needs no line of sight, draws nothing and can bring power the other way.`,
     change:
       "Where a trench can be dug, take a cable with surge protection at both ends; between two buildings' earths ask a licensed electrician, or use fibre.",
     numbers: { distanceM: radio.distanceM, longestM: LONGEST_CABLE_M },

@@ -1,3 +1,4 @@
+import { sayingIn } from "../../core/units/index.ts";
 import type { Brief } from "../brief.ts";
 import { chainUnder } from "../chain/chain.ts";
 import { fixed } from "../chain/words.ts";
@@ -13,21 +14,22 @@ const STRONGEST_HEATER_W = 200;
 
 /** Lithium charged in frost is spoilt for good. */
 export const lithiumFrost: Rule = (design, world) => {
-  const { climate, battery } = design;
+  const { brief, climate, battery } = design;
   if (!climate || !battery?.needsWarmth) return null;
-  const cold = fixed(climate.designColdTempC, 0);
+  const said = sayingIn(brief.units);
+  const cold = said(climate.designColdTempC, "°C");
   const neededW = neededHeaterW(design, battery, world);
   const isHopeless = battery.temperatureC < NO_DISCHARGE_BELOW_C;
   const heater =
     neededW === null
       ? " (to keep so large a lithium battery warm would take more than any heater made for it)"
-      : `; or buy a battery with its own heater of ${fixed(neededW, 0)} W or more (all blocks together, in a box of 30 mm of foam) and a low-temperature cut-off, and answer with the heater's watts`;
+      : `; or buy a battery with its own heater of ${fixed(neededW, 0)} W or more (all blocks together, in a box of ${said(30, "mm")} of foam) and a low-temperature cut-off, and answer with the heater's watts`;
   return {
     id: "battery.lithiumFrost",
     severity: isHopeless ? "stop" : "caution",
     says: isHopeless
-      ? `The coldest month averages ${fixed(battery.temperatureC, 0)} °C: lithium iron phosphate may then be neither charged nor discharged.`
-      : `It freezes here (${cold} °C in the coldest hour), and lithium iron phosphate charged below 0 °C is spoilt for good.`,
+      ? `The coldest month averages ${said(battery.temperatureC, "°C")}: lithium iron phosphate may then be neither charged nor discharged.`
+      : `It freezes here (${cold} in the coldest hour), and lithium iron phosphate charged below ${said(0, "°C")} is spoilt for good.`,
     change: `Choose sealed lead-acid (AGM)${heater}.`,
     numbers: {
       designColdTempC: climate.designColdTempC,

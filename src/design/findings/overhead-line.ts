@@ -1,6 +1,6 @@
-import { fixed } from "../chain/words.ts";
+import { type Saying, sayingIn } from "../../core/units/index.ts";
+import { atLeast, paced } from "../chain/words.ts";
 import type { Mounting } from "../design.ts";
-import { atLeastMetres } from "../lists/figures.ts";
 import { LOOKED_CLEAR_M } from "../stand-ins.ts";
 import type { Rule } from "./rule.ts";
 
@@ -10,8 +10,9 @@ export const overheadLine: Rule = ({ brief, mounting }) => {
   const freeM = brief.mounting.freeGroundM.value;
   const hasRoom = freeM >= mounting.keepClearM;
   if (looked === "no" && hasRoom) return null;
-  const clear = atLeastMetres(mounting.keepClearM);
-  const need = `this ${brief.mounting.support.value === "newMast" ? "mast" : "post"} needs ${clear} of free ground to any line (${lengthWords(mounting)} and 3 m (10 ft) more)`;
+  const said = sayingIn(brief.units);
+  const clear = atLeast(said, mounting.keepClearM);
+  const need = `this ${brief.mounting.support.value === "newMast" ? "mast" : "post"} needs ${clear} of free ground to any line (${lengthWords(mounting, said)} and ${said.either("3 m (10 ft)", "10 ft")} more)`;
   const about = {
     id: "mounting.overheadLine",
     numbers: { keepClearM: mounting.keepClearM, tubeLengthM: mounting.tubeLengthM, freeGroundM: freeM },
@@ -21,7 +22,7 @@ export const overheadLine: Rule = ({ brief, mounting }) => {
     return {
       ...about,
       severity: "caution",
-      says: `An overhead line hangs ${fixed(freeM, 1)} m from the spot: ${need}, which is enough for lines up to 50 kV.`,
+      says: `An overhead line hangs ${said(freeM, "m", 1)} from the spot: ${need}, which is enough for lines up to 50 kV.`,
       change:
         "Ask the line's owner for its voltage and for leave to work there, and lay the mast out away from it.",
     };
@@ -32,7 +33,7 @@ export const overheadLine: Rule = ({ brief, mounting }) => {
       looked === "yes"
         ? `An overhead line stands too near: whoever raises a mast or a ladder into it can be killed, and ${need}.`
         : looked === "no"
-          ? `You have looked for overhead lines out to ${fixed(freeM, 1)} m, and that is no longer far enough: whoever raises a mast or a ladder into a line can be killed, and ${need}.`
+          ? `You have looked for overhead lines out to ${paced(said, freeM)}, and that is no longer far enough: whoever raises a mast or a ladder into a line can be killed, and ${need}.`
           : `Nobody has looked for overhead lines yet, and a mast or ladder that touches one kills: ${need}.`,
     change:
       looked === "yes"
@@ -42,8 +43,8 @@ export const overheadLine: Rule = ({ brief, mounting }) => {
 };
 
 /** The whole length swings when it is raised, also what is buried in the end. */
-function lengthWords({ tubeLengthM, mastHeightM, footing }: Mounting): string {
+function lengthWords({ tubeLengthM, mastHeightM, footing }: Mounting, said: Saying): string {
   return footing === null
-    ? `its height of ${fixed(mastHeightM, 1)} m`
-    : `its whole length of ${fixed(tubeLengthM, 1)} m, for the part that will be buried is raised with it,`;
+    ? `its height of ${said(mastHeightM, "m", 1)}`
+    : `its whole length of ${said(tubeLengthM, "m", { places: 1, safe: "up" })}, for the part that will be buried is raised with it,`;
 }

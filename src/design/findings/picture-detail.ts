@@ -1,5 +1,6 @@
+import { sayingIn } from "../../core/units/index.ts";
 import { COMMON_FOCAL_LENGTHS_MM, sceneWidthM } from "../../core/view/index.ts";
-import { fixed, plain } from "../chain/words.ts";
+import { paced, plain } from "../chain/words.ts";
 import { OFFERED_SENSORS } from "../practice/view.ts";
 import type { Rule } from "./rule.ts";
 
@@ -16,12 +17,13 @@ export const pictureDetail: Rule = ({ brief, view }) => {
   const scene = view.scenes[i];
   const asked = brief.view.scenes[i];
   if (!scene || !asked) return null;
+  const said = sayingIn(brief.units);
   const longer = asked.kind.value === "fixed" ? longerLens(scene.wantedPxPerM, asked.distanceM.value) : null;
   return {
     id: "view.detail",
     severity: "caution",
-    says: `${scene.name}: to ${PURPOSE_WORDS[scene.purpose]} takes ${plain(scene.wantedPxPerM)} pixels per metre, and even ${OFFERED_SENSORS.at(-1)!.widthPx} pixels across give only ${fixed(scene.pxPerM, 0)} there.`,
-    change: `${longer === null ? "Bring" : `A longer lens, ${plain(longer.focalLengthMm)} mm, would do for a scene ${fixed(longer.sceneWidthM, 1)} m wide. Or bring`} the camera nearer, look at a narrower scene, use two cameras, or ask for less.`,
+    says: `${scene.name}: to ${PURPOSE_WORDS[scene.purpose]} takes ${said.bare(scene.wantedPxPerM, "a metre", { places: 3, safe: "up" })} pixels per ${said.either("metre", "foot")}, and even ${OFFERED_SENSORS.at(-1)!.widthPx} pixels across give only ${said.bare(scene.pxPerM, "a metre", { safe: "down" })} there.`,
+    change: `${longer === null ? "Bring" : `A longer lens, ${plain(longer.focalLengthMm)} mm, would do for a scene ${paced(said, longer.sceneWidthM)} wide. Or bring`} the camera nearer, look at a narrower scene, use two cameras, or ask for less.`,
     numbers: { pxPerM: scene.pxPerM, wantedPxPerM: scene.wantedPxPerM, sceneWidthM: scene.sceneWidthM },
     topics: ["view.purpose", "view.distance", "view.width", "view.cameras"],
   };

@@ -1,4 +1,4 @@
-import { fixed } from "../chain/words.ts";
+import { sayingIn } from "../../core/units/index.ts";
 import { CLAMP_MM } from "../practice/mounting.ts";
 import type { Rule } from "./rule.ts";
 
@@ -7,12 +7,14 @@ export const support: Rule = ({ brief, mounting }) => {
   const on = brief.mounting.support.value;
   if (on === "newMast") return null;
   const isPole = on === "existingPole";
+  const said = sayingIn(brief.units);
+  const up = { safe: "up" } as const;
   // what hangs on a building bends nothing at the ground
-  const force = `${fixed(mounting.gustForceN, 0)} N in the strongest gust (design load, 0.6 of it: ${fixed(mounting.totalForceN, 0)} N${isPole ? ` and ${fixed(mounting.groundMomentNm, 0)} Nm at the ground` : ""})`;
+  const force = `${said(mounting.gustForceN, "N", up)} in the strongest gust (design load, 0.6 of it: ${said(mounting.totalForceN, "N", up)}${isPole ? ` and ${said(mounting.groundMomentNm, "Nm", up)} at the ground` : ""})`;
   const poleMm = brief.mounting.poleDiameterMm.value;
   const isOdd = on === "existingPole" && (poleMm < CLAMP_MM.narrowest || poleMm > CLAMP_MM.widest);
   const clamps = isOdd
-    ? ` Usual clamps span ${CLAMP_MM.narrowest} to ${CLAMP_MM.widest} mm, and this pole is ${fixed(poleMm, 0)} mm.`
+    ? ` Usual clamps span ${said.bare(CLAMP_MM.narrowest, "mm")} to ${said(CLAMP_MM.widest, "mm")}, and this pole is ${said(poleMm, "mm")}.`
     : "";
   return {
     id: "mounting.support",

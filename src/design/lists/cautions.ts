@@ -4,7 +4,7 @@
  * list.ts). Each begins with the name of what hurts, as safety signs do.
  */
 import type { Lift } from "../design.ts";
-import { amps, atLeastMetres, degreesC, kilograms, volts } from "./figures.ts";
+import { amps, type Figures, volts } from "./figures.ts";
 
 export type Hazard =
   | "overhead lines"
@@ -44,25 +44,25 @@ export interface Warning extends Caution {
  * @param keepClearM  length as raised plus 3 m (10 ft)
  * @source OSHA 29 CFR 1910.333(c)(3): 10 ft to 50 kV, more above; from memory
  */
-export const overheadLines = (keepClearM: number): Warning => ({
+export const overheadLines = ({ clear, said }: Figures, keepClearM: number): Warning => ({
   hazard: "overhead lines",
-  says: `Overhead lines kill. The spot must lie at least ${atLeastMetres(keepClearM)} from any wire, and nothing you carry or climb ever comes within 3 m (10 ft) of one. Lines on tall towers need more. If a wire could be nearer, stop and ask its owner.`,
-  again: "Overhead lines: look up again. Nothing comes within 3 m (10 ft) of a wire.",
+  says: `Overhead lines kill. The spot must lie at least ${clear(keepClearM)} from any wire, and nothing you carry or climb ever comes within ${said.either("3 m (10 ft)", "10 ft")} of one. Lines on tall towers need more. If a wire could be nearer, stop and ask its owner.`,
+  again: `Overhead lines: look up again. Nothing comes within ${said.either("3 m (10 ft)", "10 ft")} of a wire.`,
 });
 
 /** @source one-call practice: 18 to 24 in either side of a mark are dug by hand */
-export const buriedLines: Warning = {
+export const buriedLines = ({ said }: Figures): Warning => ({
   hazard: "buried lines",
-  says: "Buried lines: before you dig or drive anything, have pipes and cables marked by the national one-call service (811 in the United States; other countries have their own). Private lines are not marked: ask the owner. Dig by hand within 0.6 m (24 in) of a mark.",
-  again: "Buried lines: only where they have been marked, and by hand within 0.6 m (24 in) of a mark.",
-};
+  says: `Buried lines: before you dig or drive anything, have pipes and cables marked by the national one-call service (811 in the United States; other countries have their own). Private lines are not marked: ask the owner. Dig by hand within ${said.either("0.6 m (24 in)", "24 in")} of a mark.`,
+  again: `Buried lines: only where they have been marked, and by hand within ${said.either("0.6 m (24 in)", "24 in")} of a mark.`,
+});
 
 /** @source depth: OSHA 29 CFR 1926.652 asks for shoring from 5 ft, many countries from 1.2 m; from memory */
-export const openHole: Warning = {
+export const openHole = ({ said }: Figures): Warning => ({
   hazard: "open hole",
-  says: "Open hole: cover or fence it whenever you leave it. Never get into one deeper than 1.2 m (4 ft): its sides can bury you.",
+  says: `Open hole: cover or fence it whenever you leave it. Never get into one deeper than ${said.either("1.2 m (4 ft)", "4 ft")}: its sides can bury you.`,
   again: "Open hole: covered or fenced whenever you leave it, and nobody in it.",
-};
+});
 
 export const cement: Warning = {
   hazard: "wet cement",
@@ -90,11 +90,11 @@ export const ladder: Warning = {
 };
 
 /** @source OSHA 29 CFR 1926.501: protection from 6 ft, elsewhere often 2 m; from memory */
-export const roofEdge: Warning = {
+export const roofEdge = ({ said }: Figures): Warning => ({
   hazard: "roof edge",
-  says: "Roof edge: falls from roofs kill. Above 2 m (6 ft) use a scaffold or a harness on an anchor made for it, or let a roofer do it. The ladder stands 1 m (3 ft) above the edge. Stay off wet, icy and brittle roofs.",
+  says: `Roof edge: falls from roofs kill. Above ${said.either("2 m (6 ft)", "6 ft")} use a scaffold or a harness on an anchor made for it, or let a roofer do it. The ladder stands ${said.either("1 m (3 ft)", "3 ft")} above the edge. Stay off wet, icy and brittle roofs.`,
   again: "Roof edge: scaffold or harness, and a dry roof.",
-};
+});
 
 export const hiddenLines: Warning = {
   hazard: "hidden lines",
@@ -109,21 +109,21 @@ export const wind: Warning = {
   again: "Wind: a panel is a sail. Still air only.",
 };
 
-export const lifting = ({ what, weightKg, people, needsHoist }: Lift): Warning => {
+export const lifting = ({ weight }: Figures, { what, weightKg, people, needsHoist }: Lift): Warning => {
   const says = needsHoist
-    ? `Lifting: one ${what} weighs about ${kilograms(weightKg)}. That is too much for two pairs of hands alone: use a hoist, a hand truck, more people or smaller pieces.`
+    ? `Lifting: one ${what} weighs about ${weight(weightKg)}. That is too much for two pairs of hands alone: use a hoist, a hand truck, more people or smaller pieces.`
     : people > 1
-      ? `Lifting: one ${what} weighs about ${kilograms(weightKg)}. Lift it with ${people} people, close to the body and with straight backs.`
-      : `Lifting: one ${what} weighs about ${kilograms(weightKg)}. Lift it close to the body, with a straight back.`;
+      ? `Lifting: one ${what} weighs about ${weight(weightKg)}. Lift it with ${people} people, close to the body and with straight backs.`
+      : `Lifting: one ${what} weighs about ${weight(weightKg)}. Lift it close to the body, with a straight back.`;
   return { hazard: "lifting", says, again: says };
 };
 
 /**
  * @param hotTempC  highest hour of a typical year; null where no place is known
  */
-export const heat = (hotTempC: number | null): Warning => ({
+export const heat = ({ temperature }: Figures, hotTempC: number | null): Warning => ({
   hazard: "heat",
-  says: `Heat: glass and dark metal in the sun burn the skin, so wear gloves. ${hotTempC !== null && hotTempC >= 30 ? `The hottest hours here reach ${degreesC(hotTempC)}: work early, in shade, and drink.` : "Drink, and rest in shade on hot days."}`,
+  says: `Heat: glass and dark metal in the sun burn the skin, so wear gloves. ${hotTempC !== null && hotTempC >= 30 ? `The hottest hours here reach ${temperature(hotTempC)}: work early, in shade, and drink.` : "Drink, and rest in shade on hot days."}`,
   again: "Heat: gloves for sunlit glass and metal, water, shade.",
 });
 
@@ -145,11 +145,11 @@ export const leadAcid: Warning = {
 };
 
 /** @source makers' limits and common practice; from memory */
-export const lithium: Warning = {
+export const lithium = ({ temperature }: Figures): Warning => ({
   hazard: "lithium",
-  says: "Lithium iron phosphate: never charge it below 0 °C, never open, crush, drop or bridge a block, and never work round its management system. If one is swollen, hot or smoking, get away, keep others away and call the fire service.",
-  again: "Lithium: not charged below 0 °C, not dropped, not bridged.",
-};
+  says: `Lithium iron phosphate: never charge it below ${temperature(0)}, never open, crush, drop or bridge a block, and never work round its management system. If one is swollen, hot or smoking, get away, keep others away and call the fire service.`,
+  again: `Lithium: not charged below ${temperature(0)}, not dropped, not bridged.`,
+});
 
 /** @source common practice, no source */
 export const heaterFire: Warning = {
@@ -200,10 +200,10 @@ export const lightning: Warning = {
  * @param distanceM  in front of the antenna, beyond which the limit for the general public is kept
  * @source FCC OET Bulletin 65 form, worst-case reflection, general public 10 W/m2; from memory
  */
-export const radioWaves = (distanceM: number): Warning => ({
+export const radioWaves = ({ clear }: Figures, distanceM: number): Warning => ({
   hazard: "radio waves",
-  says: `Radio waves: do not stay within ${atLeastMetres(distanceM)} in front of an antenna that is sending. Switch it off before you work there, and never look into it.`,
-  again: `Radio waves: not within ${atLeastMetres(distanceM)} in front of an antenna that is sending.`,
+  says: `Radio waves: do not stay within ${clear(distanceM)} in front of an antenna that is sending. Switch it off before you work there, and never look into it.`,
+  again: `Radio waves: not within ${clear(distanceM)} in front of an antenna that is sending.`,
 });
 
 export const localCodes =

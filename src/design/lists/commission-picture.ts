@@ -1,7 +1,6 @@
 /** Link, picture, time, and what must happen by itself. */
-import type { Scene } from "../brief.ts";
 import type { SceneView } from "../design.ts";
-import { counted, decibels, megabits, metres } from "./figures.ts";
+import { counted, decibels, megabits } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 import { expectedLevels } from "./radio-words.ts";
@@ -11,7 +10,7 @@ export function pictureProofs(post: Post): readonly MaybeStep[] {
   const { brief, view, battery } = post.design;
   return [
     ...linkProofs(post),
-    ...view.scenes.map((scene, i) => picture(scene, brief.view.scenes[i]!, i)),
+    ...view.scenes.map((scene, i) => picture(post, scene, i)),
     view.scenes.length > 0 &&
       step("privacy", "Walk the boundary while somebody watches the picture, by day and by night.", {
         why: "A mask that covers by day can miss by night, when the camera moves in the wind.",
@@ -76,13 +75,15 @@ function linkProofs(post: Post): readonly MaybeStep[] {
   ];
 }
 
-function picture(seen: SceneView, asked: Scene, i: number): MaybeStep {
+function picture({ design, say }: Post, seen: SceneView, i: number): MaybeStep {
+  const { said } = say;
+  const distanceM = design.brief.view.scenes[i]!.distanceM.value;
   return step(
     `picture${i + 1}`,
-    `${seen.name}: let somebody stand ${metres(asked.distanceM.value)} away with a metre stick, by day and by night, and count the pixels along the stick.`,
+    `${seen.name}: let somebody stand ${say.scene(distanceM)} away with a ${said.either("metre stick", "yardstick")}, by day and by night, and count the pixels along ${said.either("the stick", "one foot of it")}.`,
     {
       why: "Focus, haze and blur of movement take more than any data sheet says.",
-      expects: `About ${Math.round(seen.pxPerM)} pixels in a metre, within 10 % (for this purpose IEC 62676-4:2014 asks for ${seen.wantedPxPerM} pixels), and what must be told apart can be.`,
+      expects: `About ${said.bare(seen.pxPerM, "a metre")} pixels in a ${said.either("metre", "foot")}, within 10 % (for this purpose IEC 62676-4:2014 asks for ${said.bare(seen.wantedPxPerM, "a metre", { places: 3, safe: "up" })} pixels), and what must be told apart can be.`,
     },
   );
 }

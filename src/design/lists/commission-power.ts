@@ -3,7 +3,7 @@ import { indexOfMin } from "../../core/numerics/index.ts";
 import { monthName } from "../chain/words.ts";
 import type { Battery, LoadLine, Wiring } from "../design.ts";
 import * as cautions from "./cautions.ts";
-import { amps, degreesC, listed, percent, smallVolts, volts, wattHours, watts } from "./figures.ts";
+import { amps, listed, percent, smallVolts, volts, wattHours, watts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 
@@ -123,7 +123,7 @@ function poe(wiring: Wiring): MaybeStep {
   );
 }
 
-function charge({ design, livePanel, bank }: Post, battery: Battery): MaybeStep {
+function charge({ design, livePanel, bank, say }: Post, battery: Battery): MaybeStep {
   const { array } = design;
   return (
     array !== null &&
@@ -134,7 +134,7 @@ function charge({ design, livePanel, bank }: Post, battery: Battery): MaybeStep 
       {
         cautions: [livePanel, ...bank],
         why: "Take it while the battery is not yet full: a full one takes little.",
-        expects: `Between ${amps(0.5 * array.chargeCurrentA)} and ${amps(array.chargeCurrentA)} into the battery, and never more than ${volts(array.controllerMaxInputV)} from the panels. A third or less means shade, dirt or a wrong connection. The battery stays below ${volts(battery.absorptionV * 1.02)}${battery.compensationVPerK === 0 ? "" : ` at ${degreesC(25)}, a little more in the cold`}.`,
+        expects: `Between ${amps(0.5 * array.chargeCurrentA)} and ${amps(array.chargeCurrentA)} into the battery, and never more than ${volts(array.controllerMaxInputV)} from the panels. A third or less means shade, dirt or a wrong connection. The battery stays below ${volts(battery.absorptionV * 1.02)}${battery.compensationVPerK === 0 ? "" : ` at ${say.temperature(25)}, a little more in the cold`}.`,
       },
     )
   );
@@ -174,15 +174,15 @@ function letGo({ bank, first }: Post, battery: Battery): MaybeStep {
   );
 }
 
-function boxHeat({ design, heat }: Post): MaybeStep {
+function boxHeat({ design, heat, say }: Post): MaybeStep {
   const { climate, mounting } = design;
   const rise = Math.max(1, Math.round(mounting.box.riseK));
   return (
     climate !== null &&
     step("boxHeat", "On the first hot afternoon, read the temperature inside the box, shut for an hour.", {
       cautions: [heat],
-      why: "Electronics and batteries age twice as fast for every 10 K (from memory).",
-      expects: `About ${rise} K above the air, within 5 K: up to ${degreesC(climate.designHotTempC + rise)} in the hottest hours here. More means sun on the box.`,
+      why: `Electronics and batteries age twice as fast for every ${say.rise(10)} (from memory).`,
+      expects: `About ${say.rise(rise)} above the air, within ${say.rise(5)}: up to ${say.temperature(climate.designHotTempC + rise)} in the hottest hours here. More means sun on the box.`,
     })
   );
 }

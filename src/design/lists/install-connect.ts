@@ -11,7 +11,7 @@ import { FOAM_WALL_M } from "../practice/battery-box.ts";
 import { BATTERY_WARM_C } from "../practice/loads.ts";
 import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
 import * as cautions from "./cautions.ts";
-import { amps, counted, degreesC, listed, metres, ohms, ratedAmps, volts } from "./figures.ts";
+import { amps, counted, listed, ohms, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { isAtBattery, liftsOf, type Post } from "./post.ts";
 
@@ -47,7 +47,7 @@ function fuses(post: Post, { battery, wiring }: Powered): MaybeStep {
   const behind = branches.filter(isConverted);
   const controllers = post.design.array?.controllers ?? 1;
   const places = [
-    `At the battery's plus terminal, within ${metres(0.2)} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
+    `At the battery's plus terminal, within ${post.say.said.either("0.2 m", "7 in")} (${wiring.mainFuseKind}): ${atBattery.map(fuseOf).join("; ")}.${controllers > 1 ? ` Each of the ${controllers} controllers has a fuse of its own.` : ""}`,
     ...(wiring.blockFuseA === null
       ? []
       : [
@@ -82,7 +82,7 @@ function heaterPad(post: Post, { battery, wiring }: Powered): MaybeStep {
     run !== undefined &&
     step(
       "heaterPad",
-      `Line the battery's part of the box with ${1000 * FOAM_WALL_M} mm of foam on all six sides. Lay the heater pad flat where the blocks will stand, put the thermostat's feeler where it will touch one, and lead the wire to its own fuse holder (${fuseOf(run)}), the fuse left out. Where the blocks have the heater built in, the foam alone is your work: follow the maker for the rest.`,
+      `Line the battery's part of the box with ${post.say.said(1000 * FOAM_WALL_M, "mm", { safe: "up" })} of foam on all six sides. Lay the heater pad flat where the blocks will stand, put the thermostat's feeler where it will touch one, and lead the wire to its own fuse holder (${fuseOf(run)}), the fuse left out. Where the blocks have the heater built in, the foam alone is your work: follow the maker for the rest.`,
       {
         cautions: [cautions.heaterFire, ...post.bank],
         why: "It lies under the blocks, so it comes before them. It has a feed of its own, because a battery that is too cold to be charged must be warmed even when the loads are cut off.",
@@ -92,7 +92,7 @@ function heaterPad(post: Post, { battery, wiring }: Powered): MaybeStep {
   );
 }
 
-function heaterOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeStep {
+function heaterOn({ design, bank, say }: Post, { battery, wiring }: Powered): MaybeStep {
   const run = heaterRunOf(wiring);
   return (
     run !== undefined &&
@@ -102,7 +102,7 @@ function heaterOn({ design, bank }: Post, { battery, wiring }: Powered): MaybeSt
       {
         cautions: [cautions.heaterFire, ...bank, cautions.polarity],
         why: "Before the first frost nobody would notice that it does nothing.",
-        expects: `About ${amps(design.brief.power.batteryHeaterW.value / battery.bankNominalV)} while the feeler is cold, nothing once it is warmer than ${degreesC(BATTERY_WARM_C)}.`,
+        expects: `About ${amps(design.brief.power.batteryHeaterW.value / battery.bankNominalV)} while the feeler is cold, nothing once it is warmer than ${say.temperature(BATTERY_WARM_C)}.`,
       },
     )
   );

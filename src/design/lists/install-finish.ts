@@ -1,7 +1,7 @@
 /** Aiming, privacy, closing, and the way back. */
 import { CLOSEST_APPROACH_M } from "../../core/link/index.ts";
 import * as cautions from "./cautions.ts";
-import { metres } from "./figures.ts";
+
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
 import { aimWords, expectedLevels, lowLevelAdvice } from "./radio-words.ts";
@@ -21,7 +21,7 @@ function aim(post: Post): MaybeStep {
     link?.radio != null &&
     step(
       "aim",
-      `Aim the radio, first at the post, then at the other end: sweep slowly far to both sides, then up and down, go back to the strongest level, and tighten. Then once more round. ${aimWords(link)}`,
+      `Aim the radio, first at the post, then at the other end: sweep slowly far to both sides, then up and down, go back to the strongest level, and tighten. Then once more round. ${aimWords(link, post.say)}`,
       {
         cautions: [...post.high, post.radioWaves],
         why: "It needs both radios on and hard concrete. A wide sweep shows the main beam; beside it lie weaker ones that look like success.",
@@ -35,8 +35,8 @@ function antenna(post: Post): MaybeStep {
   return (
     post.sender === "router" &&
     step("antenna", "Turn or move the router's antenna until its signal is best, then fix it.", {
-      cautions: [...post.high, cautions.radioWaves(CLOSEST_APPROACH_M)],
-      why: "A metre to the side can be worth more than any setting.",
+      cautions: [...post.high, cautions.radioWaves(post.say, CLOSEST_APPROACH_M)],
+      why: `A ${post.say.said.either("metre", "yard")} to the side can be worth more than any setting.`,
       expects: "Received power (RSRP) of -100 dBm or stronger (common practice, no source).",
     })
   );
@@ -58,7 +58,7 @@ function sign({ design }: Post): MaybeStep {
 function look(post: Post): MaybeStep {
   const { view, brief } = post.design;
   const far = view.scenes.map(
-    ({ name }, i) => `${name} ${metres(brief.view.scenes[i]?.distanceM.value ?? 0)}`,
+    ({ name }, i) => `${name} ${post.say.scene(brief.view.scenes[i]?.distanceM.value ?? 0)}`,
   );
   return (
     far.length > 0 &&
@@ -87,7 +87,7 @@ function close(post: Post): MaybeStep {
 }
 
 function takeDown(post: Post): MaybeStep {
-  const { array, battery, mounting } = post.design;
+  const { array, battery } = post.design;
   if (array === null || battery === null) return null;
   return step(
     "takeDown",
@@ -96,9 +96,7 @@ function takeDown(post: Post): MaybeStep {
       cautions: [
         post.livePanel,
         ...post.bank,
-        ...(post.isNewMast
-          ? [cautions.fallingMast, cautions.overheadLines(mounting.keepClearM), ...liftsOf(post, "mast tube")]
-          : []),
+        ...(post.isNewMast ? [cautions.fallingMast, post.overheadLines, ...liftsOf(post, "mast tube")] : []),
       ],
       why: "It is the order of connecting, backwards: a controller never has panels without a battery.",
     },

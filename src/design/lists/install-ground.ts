@@ -1,18 +1,7 @@
 /** The first visit and what comes before it: looking, trying out at home, digging, what everything hangs on, earth. */
 import { CHECK_RULES } from "../../core/link/index.ts";
 import * as cautions from "./cautions.ts";
-import {
-  asWeight,
-  atLeastMetres,
-  degreesC,
-  dugMetres,
-  kilograms,
-  level,
-  listed,
-  metres,
-  newtons,
-  volts,
-} from "./figures.ts";
+import { level, listed, plumb, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post, usesOwned } from "./post.ts";
 
@@ -30,9 +19,9 @@ export const groundSteps = (post: Post): readonly MaybeStep[] => [
   earth(post),
 ];
 
-function lookUp({ design, isNewMast }: Post): MaybeStep {
+function lookUp({ design, isNewMast, say, overheadLines }: Post): MaybeStep {
   const { keepClearM } = design.mounting;
-  const clear = atLeastMetres(keepClearM);
+  const clear = say.clear(keepClearM);
   const { overheadLine, freeGroundM } = design.brief.mounting;
   const isTooNear = overheadLine.value === "yes" && freeGroundM.value < keepClearM;
   return step(
@@ -41,9 +30,9 @@ function lookUp({ design, isNewMast }: Post): MaybeStep {
       ? `Stop here: a wire was said to be within ${clear} of the spot. Choose another spot, or have the wire's owner make it safe and say so in writing.`
       : `Stand on the spot and look up, all round and along the way on which long parts will be carried. Measure ${clear} to each side.`,
     {
-      cautions: [cautions.overheadLines(keepClearM)],
+      cautions: [overheadLines],
       why: "It comes first, because no other step is worth anything if this one is wrong.",
-      expects: `No wire within ${clear}, which is the ${isNewMast ? "whole length of the mast, its buried part counted because it is raised with it," : "height of the work"} and 3 m (10 ft) more.`,
+      expects: `No wire within ${clear}, which is the ${isNewMast ? "whole length of the mast, its buried part counted because it is raised with it," : "height of the work"} and ${say.said.either("3 m (10 ft)", "10 ft")} more.`,
     },
   );
 }
@@ -66,7 +55,7 @@ function marks(post: Post): MaybeStep {
       "marks",
       `Have buried pipes and cables marked where you will dig: for ${listed(dug)}. Wait until every owner has answered.`,
       {
-        cautions: [cautions.buriedLines],
+        cautions: [post.buriedLines],
         why: "The answers take days, so ask before you start and use the wait for the steps at home.",
         expects: "A mark or a written all-clear from each owner.",
       },
@@ -148,7 +137,7 @@ function bench(post: Post): MaybeStep {
   ];
   return step(
     "bench",
-    `Put the system together on a table at home: ${listed(things)}. Enter the settings sheet and let it run for two days.${hasRadio ? " Set the radios to their lowest power and keep them 2 m apart." : ""}`,
+    `Put the system together on a table at home: ${listed(things)}. Enter the settings sheet and let it run for two days.${hasRadio ? ` Set the radios to their lowest power and keep them ${post.say.said(2, "m", { safe: "up" })} apart.` : ""}`,
     {
       cautions: [
         ...(battery === null ? [] : [...post.bank, cautions.polarity]),
@@ -172,6 +161,7 @@ function mastSteps(post: Post): readonly MaybeStep[] {
   const { mounting, brief } = post.design;
   const { footing, tube } = mounting;
   if (!post.isNewMast || footing === null || tube === null) return [];
+  const bags = post.say.bags(footing);
   const soil = SOIL_WORDS[brief.mounting.soil.value];
   const isGroundBox = mounting.box.stands === "ground";
   return [
@@ -179,10 +169,10 @@ function mastSteps(post: Post): readonly MaybeStep[] {
       "hole",
       footing.mustRedesign
         ? "Do not dig yet: this footing needs an engineer's design, a smaller panel or better ground."
-        : `Dig the hole ${dugMetres(footing.diameterM)} across and ${dugMetres(footing.depthM)} deep, and ${dugMetres(0.1)} more for gravel at the bottom.`,
+        : `Dig the hole ${post.say.dug(footing.diameterM)} across and ${post.say.dug(footing.depthM)} deep, and ${post.say.dug(0.1)} more for gravel at the bottom.`,
       {
-        cautions: [cautions.buriedLines, cautions.openHole],
-        why: `The ground must hold the mast in the strongest gust.${footing.frostDepthM > 0 ? ` The hole also reaches below the frost, taken as ${dugMetres(footing.frostDepthM)}: ask the building office for the local depth.` : ""}`,
+        cautions: [post.buriedLines, post.openHole],
+        why: `The ground must hold the mast in the strongest gust.${footing.frostDepthM > 0 ? ` The hole also reaches below the frost, taken as ${post.say.dug(footing.frostDepthM)}: ask the building office for the local depth.` : ""}`,
         expects: `Firm, undisturbed ${soil}, as was answered, and no water standing in it. If the ground is softer, answer that question again before you go on.`,
       },
     ),
@@ -191,36 +181,36 @@ function mastSteps(post: Post): readonly MaybeStep[] {
           "mast",
           "Do not raise a mast yet: no tube of the list bears this wind. An engineer chooses it.",
           {
-            cautions: [cautions.overheadLines(mounting.keepClearM), cautions.fallingMast],
+            cautions: [post.overheadLines, cautions.fallingMast],
             why: "The figures of the mast are those of the stoutest tube, which is not enough.",
           },
         )
       : !footing.mustRedesign &&
         step(
           "mast",
-          `Stand the mast (${tube.name}, ${metres(mounting.tubeLengthM)} in all) on the gravel and prop it plumb in two directions. ${isGroundBox ? "Lay the cable pipe to the box beside it. " : ""}Fill the hole with ${footing.bags25Kg} bags of concrete mix of 25 kg and slope the top so that water runs off.`,
+          `Stand the mast (${tube.name}, ${post.say.cut(mounting.tubeLengthM)} ${post.say.said.either("in all", "overall")}) on the gravel and prop it plumb in two directions. ${isGroundBox ? "Lay the cable pipe to the box beside it. " : ""}Fill the hole with ${bags.count} bags of concrete mix of ${bags.each} and slope the top so that water runs off.`,
           {
             cautions: [
-              cautions.overheadLines(mounting.keepClearM),
+              post.overheadLines,
               cautions.fallingMast,
               ...liftsOf(post, "mast tube"),
               ...liftsOf(post, "bag of concrete"),
               cautions.cement,
             ],
             why: "Concrete must harden before anything hangs on it, so it is poured on the first visit.",
-            expects: "Plumb within 5 mm in each metre, in both directions, before and after the pour.",
+            expects: `Plumb within ${plumb(post.say)}, in both directions, before and after the pour.`,
           },
         ),
     tube.isEnough &&
       !footing.mustRedesign &&
       step("cure", "Leave the props in place, keep the concrete damp, and go home.", {
         why: "Loaded too early, concrete cracks round the tube and the mast works loose.",
-        expects: `Two days before anything hangs on it, seven before it meets a storm; twice as long below ${degreesC(5)} (from memory: the bag says more).`,
+        expects: `Two days before anything hangs on it, seven before it meets a storm; twice as long below ${post.say.temperature(5)} (from memory: the bag says more).`,
       }),
   ];
 }
 
-function pole({ design, support, high }: Post): MaybeStep {
+function pole({ design, support, high, say }: Post): MaybeStep {
   const { brief, mounting } = design;
   const saidMm = brief.mounting.poleDiameterMm.value;
   return (
@@ -230,26 +220,26 @@ function pole({ design, support, high }: Post): MaybeStep {
       "Measure the pole's outside diameter at each clamp, and look for rust, cracks and rot at the ground.",
       {
         cautions: high,
-        why: `In the strongest gust everything on it pushes with up to ${newtons(mounting.gustForceN)}, as much as ${asWeight(mounting.gustForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
+        why: `In the strongest gust everything on it pushes with up to ${say.force(mounting.gustForceN)}, as much as ${say.pull(mounting.gustForceN)} pulling sideways. Its owner or an engineer says whether the pole bears that.`,
         expects:
           saidMm > 0
-            ? `${saidMm.toFixed(0)} mm, within 2 mm, and sound metal or wood all round.`
+            ? `${say.said(saidMm, "mm")}, within ${say.said.either("2 mm", "1/16 in")}, and sound metal or wood all round.`
             : "A diameter that the clamps span, and sound metal or wood all round.",
       },
     )
   );
 }
 
-function anchor({ design, support, high }: Post): MaybeStep {
+function anchor({ design, support, high, say }: Post): MaybeStep {
   const { gustForceN } = design.mounting;
   return (
     (support === "wall" || support === "roof") &&
     step(
       "anchor",
-      `Fix the brackets into masonry or timber that holds ${newtons(gustForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
+      `Fix the brackets into masonry or timber that holds ${say.force(gustForceN)}, with a fixing rated for it. Never into cladding or tiles alone.${support === "roof" ? " Seal every hole you make." : ""}`,
       {
         cautions: [...high, cautions.hiddenLines],
-        why: `That is the push of the strongest gust on everything, as much as ${asWeight(gustForceN)}. If you cannot see what is behind the surface, ask a builder.`,
+        why: `That is the push of the strongest gust on everything, as much as ${say.pull(gustForceN)}. If you cannot see what is behind the surface, ask a builder.`,
         expects: "No movement when a grown person pulls hard.",
       },
     )
@@ -263,33 +253,33 @@ function frame(post: Post): MaybeStep {
     array !== null &&
     step(
       "frame",
-      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${newtons(mounting.panelGustForceN)}; the frame's maker or an engineer chooses them.`,
+      `Dig or screw in the anchors of the panel frame, clear of the ${post.support}'s shadow. They hold ${post.say.force(mounting.panelGustForceN)}; the frame's maker or an engineer chooses them.`,
       {
-        cautions: [cautions.buriedLines, cautions.openHole],
-        why: `The array weighs about ${kilograms(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${asWeight(mounting.panelGustForceN)} would pull.`,
+        cautions: [post.buriedLines, post.openHole],
+        why: `The array weighs about ${post.say.weight(array.panels * array.panelKg)}, and in the strongest gust the wind pushes and lifts it as hard as ${post.say.pull(mounting.panelGustForceN)} would pull.`,
         expects: "A frame that does not rock, square and at the panels' tilt.",
       },
     )
   );
 }
 
-function trench({ design }: Post): MaybeStep {
+function trench({ design, say, buriedLines, openHole }: Post): MaybeStep {
   const { link, brief } = design;
   return (
     link?.carrier === "cable" &&
     step(
       "trench",
-      `Dig the trench for the data cable, ${metres(brief.link.distanceM.value)} long and as deep as your rules ask. Lay pipe with a draw cord and warning tape above it.`,
+      `Dig the trench for the data cable, ${say.distance(brief.link.distanceM.value)} long and as deep as your rules ask. Lay pipe with a draw cord and warning tape above it.`,
       {
-        cautions: [cautions.buriedLines, cautions.openHole],
+        cautions: [buriedLines, openHole],
         why: "All digging is done on one day, while the marks are fresh. In a pipe the cable can be drawn again.",
-        expects: `At most ${metres(90)} of cable in one piece, cords and loops not counted.`,
+        expects: `At most ${say.said(90, "m away", { places: 1, safe: "down" })} of cable in one piece, cords and loops not counted.`,
       },
     )
   );
 }
 
-function earth({ design, standsFree, support, hasFrame, high }: Post): MaybeStep {
+function earth({ design, standsFree, support, hasFrame, high, buriedLines }: Post): MaybeStep {
   const metal = [support === "mast" || support === "pole" ? support : "brackets", "box"];
   const bonded = listed([...metal, hasFrame ? "panel frame" : "panel", "the bar for the surge protectors"]);
   const isCable = design.link?.carrier === "cable";
@@ -299,7 +289,7 @@ function earth({ design, standsFree, support, hasFrame, high }: Post): MaybeStep
       ? `Drive the earth rod beside the ${support}, and bond ${bonded} to it with one short, straight conductor.`
       : `Have an electrician bond ${bonded} to the building's own earth.`,
     {
-      cautions: standsFree ? [cautions.buriedLines, cautions.lightning] : [...high, cautions.lightning],
+      cautions: standsFree ? [buriedLines, cautions.lightning] : [...high, cautions.lightning],
       why: `All metal and all surge protectors share one earth before any cable is connected: separate rods are worse than none. Rod, size and method follow your local code, and so does the question whether the battery's minus is bonded too: the controller's maker has a say in it.${isCable ? " A data cable joins this earth to the building's: ask an electrician how your code bonds the two." : ""}`,
       expects: "Conductors in one piece, without sharp bends, clamped tight on bare metal.",
     },

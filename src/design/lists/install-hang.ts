@@ -2,7 +2,7 @@
 import { declinationAtDeg } from "../chain/compass.ts";
 import { PANEL_LOWER_EDGE_M } from "../practice/mounting.ts";
 import * as cautions from "./cautions.ts";
-import { counted, degrees, fixedDegrees, listed, metres, squareCm, volts } from "./figures.ts";
+import { counted, degrees, fixedDegrees, listed, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
 import { backAimWords } from "./radio-words.ts";
@@ -17,19 +17,19 @@ export const hangSteps = (post: Post): readonly MaybeStep[] => [
   farEnd(post),
 ];
 
-function box({ design, boxSupport }: Post): MaybeStep {
+function box({ design, boxSupport, say }: Post): MaybeStep {
   const { box: it, boxHeightM } = design.mounting;
   const vents =
     it.openingCm2 > 0
-      ? ` Keep both vents free: ${squareCm(it.openingCm2)} low down and as much high up, insect screens not counted.`
+      ? ` Keep both vents free: ${say.vent(it.openingCm2)} low down and as much high up, insect screens not counted.`
       : "";
   return step(
     "box",
     it.stands === "ground"
       ? `Set the box on a slab beside the ${boxSupport}, on the shaded side, above standing water and the deepest snow, glands downwards.${vents}`
-      : `Hang the empty box on the shaded side of the ${boxSupport}, its middle ${metres(boxHeightM)} above the ground, glands downwards.${vents}`,
+      : `Hang the empty box on the shaded side of the ${boxSupport}, its middle ${say.length(boxHeightM)} above the ground, glands downwards.${vents}`,
     {
-      why: `Cables are measured to the box, so it comes before them. In the shade its inside still gets about ${Math.max(1, Math.round(it.riseK))} K warmer than the air, and heat halves a battery's life.`,
+      why: `Cables are measured to the box, so it comes before them. In the shade its inside still gets about ${say.rise(Math.max(1, Math.round(it.riseK)))} warmer than the air, and heat halves a battery's life.`,
       expects: "Level, firm, and its door opens fully.",
     },
   );
@@ -38,14 +38,16 @@ function box({ design, boxSupport }: Post): MaybeStep {
 function brackets(post: Post): MaybeStep {
   const { mounting, array, brief } = post.design;
   const places = [
-    ...(brief.view.scenes.length > 0 ? [`${post.cameras} ${metres(mounting.cameraHeightM)}`] : []),
-    ...(post.sender === null ? [] : [`${post.sender} ${metres(mounting.radioHeightM)}`]),
-    ...(array === null || post.hasFrame ? [] : [`middle of the panels ${metres(mounting.panelHeightM)}`]),
+    ...(brief.view.scenes.length > 0 ? [`${post.cameras} ${post.say.length(mounting.cameraHeightM)}`] : []),
+    ...(post.sender === null ? [] : [`${post.sender} ${post.say.length(mounting.radioHeightM)}`]),
+    ...(array === null || post.hasFrame
+      ? []
+      : [`middle of the panels ${post.say.length(mounting.panelHeightM)}`]),
   ];
   return (
     places.length > 0 &&
     step("brackets", `Fix the empty brackets, measured from the ground: ${listed(places)}.${apart(post)}`, {
-      cautions: [...post.high, cautions.overheadLines(mounting.keepClearM)],
+      cautions: [...post.high, post.overheadLines],
       why: "Empty brackets go up first, so that nobody holds a weight on a ladder while holes are found not to match.",
       expects: "Each bracket takes your full pull without turning.",
     })
@@ -64,7 +66,7 @@ function apart(post: Post): string {
   if (Math.abs(mounting.cameraHeightM - mounting.panelHeightM) > halfM + CAMERA_CLEAR_M) return "";
   const both = `The panels and the ${post.cameras} come at about the same height:`;
   return support === "wall" || support === "roof"
-    ? ` ${both} put them side by side with at least ${metres(0.5)} between them, where the panels stand neither in the picture nor in its light.`
+    ? ` ${both} put them side by side with at least ${post.say.length(0.5)} between them, where the panels stand neither in the picture nor in its light.`
     : ` ${both} turn the arm of the ${post.cameras} out of the panels' way, so that they stand neither in the picture nor in its light.`;
 }
 
@@ -92,20 +94,20 @@ function panel(post: Post): MaybeStep {
 }
 
 /** What a compass reads where the panels look. */
-function compassWords({ design }: Post): string {
+function compassWords({ design, say }: Post): string {
   const declinationDeg = declinationAtDeg(design.brief.place.site.value);
   if (declinationDeg === null || design.sun === null)
     return "A compass shows magnetic north: correct it for the local declination, and do not trust one near the magnetic poles.";
   const readsDeg = (design.sun.azimuthDeg - declinationDeg + 360) % 360;
-  return `A compass shows magnetic north: here it reads ${degrees(readsDeg)} for that direction, the declination of ${fixedDegrees(Math.abs(declinationDeg))} ${declinationDeg < 0 ? "west" : "east"} taken off. Read it some metres away from steel.`;
+  return `A compass shows magnetic north: here it reads ${degrees(readsDeg)} for that direction, the declination of ${fixedDegrees(Math.abs(declinationDeg))} ${declinationDeg < 0 ? "west" : "east"} taken off. Read it some ${say.said.either("metres", "yards")} away from steel.`;
 }
 
-const lowerEdge = ({ hasFrame, support }: Post): string =>
+const lowerEdge = ({ hasFrame, support, say }: Post): string =>
   hasFrame
     ? "clear of snow and grass"
     : support === "roof"
       ? "clear of the gutter and of sliding snow"
-      : `${metres(PANEL_LOWER_EDGE_M)} above the ground or higher`;
+      : `${say.length(PANEL_LOWER_EDGE_M)} above the ground or higher`;
 
 function strings({ design, livePanel }: Post): MaybeStep {
   const { array, wiring } = design;
@@ -128,10 +130,10 @@ function strings({ design, livePanel }: Post): MaybeStep {
 function cables(post: Post): MaybeStep {
   const { wiring } = post.design;
   const hasDcSurge = post.design.parts.lines.some(({ id }) => id === "surge.dc");
-  const data = wiring?.poeRuns.map(({ device, lengthM }) => `${device} ${metres(lengthM)}`) ?? [];
+  const data = wiring?.poeRuns.map(({ device, lengthM }) => `${device} ${post.say.length(lengthM)}`) ?? [];
   return step(
     "cables",
-    `Pull the cables and label both ends. ${data.length > 0 ? `Data cables: ${listed(data)}. ` : ""}Leave a drip loop at every gland and tie every half metre with ties made for the sun.${hasDcSurge ? " Put the panels' surge protector where their cable enters the box, bonded to the earth bar." : ""} Connect nothing yet.`,
+    `Pull the cables and label both ends. ${data.length > 0 ? `Data cables: ${listed(data)}. ` : ""}Leave a drip loop at every gland and tie every ${post.say.said.either("half metre", "foot and a half")} with ties made for the sun.${hasDcSurge ? " Put the panels' surge protector where their cable enters the box, bonded to the earth bar." : ""} Connect nothing yet.`,
     {
       cautions: post.high,
       why: "Water runs along a cable into the box unless it drips off first. Sizes and lengths of the power wires stand in the table of wires.",
@@ -150,7 +152,7 @@ function devices(post: Post): MaybeStep {
     things.length > 0 &&
     step(
       "devices",
-      `Hang the ${listed(things)} so that ${things.length > 1 || post.cameras === "cameras" ? "they" : "it"} can still be turned, plug in the data cables and close their weather boots. Put a surge protector where each data cable enters the box, its earth wire shorter than ${metres(0.5)}.`,
+      `Hang the ${listed(things)} so that ${things.length > 1 || post.cameras === "cameras" ? "they" : "it"} can still be turned, plug in the data cables and close their weather boots. Put a surge protector where each data cable enters the box, its earth wire shorter than ${post.say.said.either("0.5 m", "18 in")}.`,
       {
         cautions: post.high,
         why: "This is done while nothing has current. Aiming comes when everything works.",
@@ -165,7 +167,7 @@ function farEnd(post: Post): MaybeStep {
   if (link?.radio != null)
     return step(
       "farEnd",
-      `At the other end: fix the second radio ${metres(link.radio.farHeightM)} above the ground, ${backAimWords(link)}, with a surge protector where its cable enters the building. Plug in its supply indoors.`,
+      `At the other end: fix the second radio ${post.say.length(link.radio.farHeightM)} above the ground, ${backAimWords(link)}, with a surge protector where its cable enters the building. Plug in its supply indoors.`,
       {
         cautions: [cautions.ladder, cautions.mains, cautions.lightning, post.radioWaves],
         why: "The post's radio can only be aimed at a radio that is on.",

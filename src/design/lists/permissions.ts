@@ -1,6 +1,6 @@
 import type { Design } from "../design.ts";
 import * as cautions from "./cautions.ts";
-import { atLeastMetres, counted, dugMetres, metres, volts } from "./figures.ts";
+import { counted, volts } from "./figures.ts";
 import { applicable, type List, type MaybeStep, step } from "./list.ts";
 import { type Post, postOf } from "./post.ts";
 
@@ -32,11 +32,11 @@ export function permissionsList(design: Design): List {
   };
 }
 
-function wires({ design }: Post): MaybeStep {
+function wires({ design, say, overheadLines }: Post): MaybeStep {
   const { keepClearM } = design.mounting;
-  const clear = atLeastMetres(keepClearM);
+  const clear = say.clear(keepClearM);
   return step("wires", "Stand on the spot and look up, all round.", {
-    cautions: [cautions.overheadLines(keepClearM)],
+    cautions: [overheadLines],
     why: "A wire cannot be bought away. Find another spot before you spend anything.",
     expects: `No wire within ${clear}.`,
   });
@@ -51,17 +51,17 @@ const owner = ({ design, support, standsFree, hasFrame }: Post): MaybeStep =>
     { why: "A post that has to be taken down is wasted." },
   );
 
-function planning({ design, isNewMast, support }: Post): MaybeStep {
+function planning({ design, isNewMast, support, say }: Post): MaybeStep {
   const { mounting } = design;
   const figures = [
-    `its design gust (${Math.round(mounting.gustMPerS)} m/s is used here)`,
+    `its design gust (${say.said(mounting.gustMPerS, "m/s")} is used here)`,
     ...(isNewMast && mounting.footing !== null
-      ? [`its frost depth (${dugMetres(mounting.footing.frostDepthM)} is used here)`]
+      ? [`its frost depth (${say.dug(mounting.footing.frostDepthM)} is used here)`]
       : []),
   ];
   return step(
     "planning",
-    `Tell the neighbours. Ask the local building office whether ${isNewMast ? `a mast of ${metres(mounting.mastHeightM)}` : `equipment on a ${support}`} needs leave, and for ${figures.join(" and ")}.`,
+    `Tell the neighbours. Ask the local building office whether ${isNewMast ? `a mast of ${say.length(mounting.mastHeightM)}` : `equipment on a ${support}`} needs leave, and for ${figures.join(" and ")}.`,
     {
       why: "Height, distance to a boundary, protected land and wildlife have rules that differ from place to place. Wrong figures make it too weak.",
     },
@@ -81,12 +81,12 @@ function electrician({ design }: Post): MaybeStep {
   );
 }
 
-function path({ design, sender }: Post): MaybeStep {
+function path({ design, sender, say }: Post): MaybeStep {
   const { link } = design;
   if (sender === "radio" && link?.radio != null)
     return step(
       "path",
-      `Look from the height of the radio (${metres(link.radio.nearHeightM)}) to the other end (${metres(link.radio.farHeightM)} high), with binoculars and a lamp or mirror there.`,
+      `Look from the height of the radio (${say.length(link.radio.nearHeightM)}) to the other end (${say.length(link.radio.farHeightM)} high), with binoculars and a lamp or mirror there.`,
       {
         cautions: [cautions.ladder],
         why: "Without a free line of sight most radios of this kind do not work, and trees grow into it.",

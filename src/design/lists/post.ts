@@ -3,9 +3,12 @@ import { CLOSEST_APPROACH_M } from "../../core/link/index.ts";
 import { shedFirst } from "../chain/reliability-loads.ts";
 import type { Design, Run } from "../design.ts";
 import * as cautions from "./cautions.ts";
+import { type Figures, figuresIn } from "./figures.ts";
 
 export interface Post {
   readonly design: Design;
+  /** How its figures are told. */
+  readonly say: Figures;
   /** What everything hangs on. */
   readonly support: "mast" | "pole" | "wall" | "roof";
   readonly isNewMast: boolean;
@@ -24,6 +27,9 @@ export interface Post {
   readonly high: readonly cautions.Warning[];
   /** Before hands come near the battery. */
   readonly bank: readonly cautions.Warning[];
+  readonly overheadLines: cautions.Warning;
+  readonly buriedLines: cautions.Warning;
+  readonly openHole: cautions.Warning;
   readonly livePanel: cautions.Warning;
   readonly radioWaves: cautions.Warning;
   readonly heat: cautions.Warning;
@@ -35,8 +41,10 @@ const senders = { radio: "radio", cellular: "router", cable: null, none: null } 
 export function postOf(design: Design): Post {
   const { brief, climate, battery, array, wiring, link, mounting } = design;
   const support = supports[brief.mounting.support.value];
+  const say = figuresIn(brief.units);
   return {
     design,
+    say,
     support,
     isNewMast: support === "mast",
     boxSupport: support === "roof" ? "wall below the roof" : support,
@@ -47,23 +55,28 @@ export function postOf(design: Design): Post {
     hasFrame: array !== null && mounting.panelMount === "ground frame",
     high:
       support === "roof"
-        ? [cautions.ladder, cautions.roofEdge]
+        ? [cautions.ladder, cautions.roofEdge(say)]
         : support === "pole"
           ? [cautions.ladder, cautions.weakPole]
           : [cautions.ladder],
     bank: [
       cautions.shortCircuit(wiring?.shortCircuitA ?? null),
-      battery?.chemistry === "lifepo4" ? cautions.lithium : cautions.leadAcid,
+      battery?.chemistry === "lifepo4" ? cautions.lithium(say) : cautions.leadAcid,
     ],
+    overheadLines: cautions.overheadLines(say, mounting.keepClearM),
+    buriedLines: cautions.buriedLines(say),
+    openHole: cautions.openHole(say),
     livePanel: cautions.livePanel(array?.coldOpenCircuitV ?? null, array?.inSeries),
-    radioWaves: cautions.radioWaves(Math.max(CLOSEST_APPROACH_M, link?.radio?.exposureDistanceM ?? 0)),
-    heat: cautions.heat(climate?.designHotTempC ?? null),
+    radioWaves: cautions.radioWaves(say, Math.max(CLOSEST_APPROACH_M, link?.radio?.exposureDistanceM ?? 0)),
+    heat: cautions.heat(say, climate?.designHotTempC ?? null),
   };
 }
 
 /** Cautions for whatever of this kind must be lifted. */
-export function liftsOf({ design }: Post, what: string): readonly cautions.Warning[] {
-  return design.mounting.lifts.filter((one) => one.what.startsWith(what)).map(cautions.lifting);
+export function liftsOf({ design, say }: Post, what: string): readonly cautions.Warning[] {
+  return design.mounting.lifts
+    .filter((one) => one.what.startsWith(what))
+    .map((one) => cautions.lifting(say, one));
 }
 
 /** Owned and used: the parts list counts it as in the shed. */

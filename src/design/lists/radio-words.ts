@@ -1,7 +1,7 @@
 /** Where antennas look and what they should receive, as the steps say it. */
 import { levelVerdict } from "../../core/link/index.ts";
 import type { Link, LinkDirection } from "../design.ts";
-import { decibels, fixedDegrees, level, listed, metres } from "./figures.ts";
+import { decibels, type Figures, fixedDegrees, level, listed } from "./figures.ts";
 
 /** "at the post about -52 dBm, within 2 dB": whoever hears, not whoever sends. */
 const heard = ({ to, expectedDbm, toleranceDb }: LinkDirection): string =>
@@ -23,13 +23,13 @@ export function lowLevelAdvice({ budget }: Link): string {
 }
 
 /** Where the post's antenna looks: by the map, by a compass, and up or down. */
-export function aimWords({ path, aim }: Link): string {
+export function aimWords({ path, aim }: Link, say: Figures): string {
   if (path === null || aim === null) return "";
   const tilt =
     Math.abs(aim.tiltDeg) < 0.5
       ? "level"
       : `${fixedDegrees(Math.abs(aim.tiltDeg))} ${aim.tiltDeg > 0 ? "up" : "down"}`;
-  const close = `A slip of ${fixedDegrees(aim.oneDbDeg)}, ${metres(aim.oneDbAcrossM)} to the side of the other end, costs 1 dB; ${fixedDegrees(aim.threeDbDeg)} cost half the power.`;
+  const close = `A slip of ${fixedDegrees(aim.oneDbDeg)}, ${say.length(aim.oneDbAcrossM)} to the side of the other end, costs 1 dB; ${fixedDegrees(aim.threeDbDeg)} cost half the power.`;
   if (path.bearingDeg === null)
     return `Take the bearing of the other end from a map: true north, corrected for magnetic declination${declined(aim.declinationDeg)} before a compass is used. Tilt: ${tilt}. ${close}`;
   const compassDeg = aim.declinationDeg === null ? null : (path.bearingDeg - aim.declinationDeg + 360) % 360;
@@ -37,7 +37,7 @@ export function aimWords({ path, aim }: Link): string {
     compassDeg === null
       ? "correct it for magnetic declination before a compass is used, and do not trust one near the magnetic poles"
       : `a compass shows ${fixedDegrees(compassDeg)}, the magnetic declination${declined(aim.declinationDeg)} taken off`;
-  return `Bearing ${fixedDegrees(path.bearingDeg)} from true north; ${compass}. Read it some metres away from steel. Tilt: ${tilt}. ${close}`;
+  return `Bearing ${fixedDegrees(path.bearingDeg)} from true north; ${compass}. Read it some ${say.said.either("metres", "yards")} away from steel. Tilt: ${tilt}. ${close}`;
 }
 
 const declined = (declinationDeg: number | null): string =>

@@ -15,7 +15,7 @@ export function networkSettings(post: Post): readonly MaybeStep[] {
   const hasSwitch = loads.lines.some(({ kind }) => kind === "switch");
   const isPassive = brief.parts.radio?.value.feed.startsWith("passive") === true;
   return [
-    radio !== null && radioBand(radio),
+    radio !== null && radioBand(post, radio),
     radio !== null && radioPower(radio),
     radio?.needsRadarCheck === true && radar(radio),
     hasSwitch &&
@@ -32,11 +32,11 @@ export function networkSettings(post: Post): readonly MaybeStep[] {
 /** A little more than the path: too small a figure loses the far end's answers. @source common practice, no source */
 const ROOM_RATIO = 1.1;
 
-function radioBand(radio: RadioPath): MaybeStep {
+function radioBand({ say }: Post, radio: RadioPath): MaybeStep {
   const distanceM = Math.ceil((ROOM_RATIO * radio.distanceM) / 100) * 100;
   return step(
     "radioBand",
-    `Radio, the same at both ends: ${radio.bandName}, one fixed channel, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${distanceM} m, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
+    `Radio, the same at both ends: ${radio.bandName}, one fixed channel, channel width fixed at ${radio.channelWidthMHz} MHz and not automatic, same polarisation, distance set to ${say.said.either(`${distanceM} m`, say.said(distanceM, "m away", { digits: 2, safe: "up" }))}, WPA3 or WPA2-AES with a long random key, WPS off. One end is the base, the other its client.`,
     {
       why: "Two ends that choose for themselves lose each other (common practice, no source). A wider channel hears more noise for speed that the picture does not need.",
     },

@@ -5,15 +5,15 @@ import { monthSpans } from "../chain/words.ts";
 import type { Battery } from "../design.ts";
 import { switchingOf } from "../practice/switching.ts";
 import { DEVICE_SUPPLY_V } from "../practice/wiring.ts";
-import { amps, counted, degreesC, listed, percent, ratedAmps, volts } from "./figures.ts";
+import { amps, counted, listed, percent, ratedAmps, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 
 export function powerSettings(post: Post): readonly MaybeStep[] {
   const { battery } = post.design;
   return [
-    battery !== null && charge(battery),
-    battery !== null && chargeEnd(battery),
+    battery !== null && charge(post, battery),
+    battery !== null && chargeEnd(post, battery),
     battery !== null && disconnect(post, battery),
     converter(post),
     controllerLimits(post),
@@ -21,7 +21,7 @@ export function powerSettings(post: Post): readonly MaybeStep[] {
   ];
 }
 
-function charge(battery: Battery): MaybeStep {
+function charge({ say }: Post, battery: Battery): MaybeStep {
   const isLead = battery.chemistry === "agm";
   const millivolts = Math.abs(1000 * battery.compensationVPerK).toFixed(0);
   return step(
@@ -29,7 +29,7 @@ function charge(battery: Battery): MaybeStep {
     `Controller, ${isLead ? "sealed lead-acid (AGM)" : "lithium iron phosphate"} at ${battery.bankV} V: absorption ${volts(battery.absorptionV)}, float ${volts(battery.floatV)}, equalising off, ${
       battery.compensationVPerK === 0
         ? "temperature compensation off"
-        : `temperature compensation ${millivolts} mV less for each degree above ${degreesC(25)} and as much more below, its sensor taped to a block`
+        : `temperature compensation ${millivolts} mV less for each ${say.said.either("degree", "degree Celsius (1.8 °F)")} above ${say.temperature(25)} and as much more below, its sensor taped to a block`
     }.`,
     {
       why: `Typical values for this kind of battery (from memory): the battery maker's own figures come first. ${isLead ? "Equalising dries a sealed battery out." : "Equalising and compensation are for lead and overcharge lithium."}`,
@@ -40,7 +40,7 @@ function charge(battery: Battery): MaybeStep {
 /** Current at which a bank counts as full, over its capacity. @source common practice from memory */
 const TAIL_FRAC = { agm: 0.01, lifepo4: 0.05 } as const;
 
-function chargeEnd(battery: Battery): MaybeStep {
+function chargeEnd({ say }: Post, battery: Battery): MaybeStep {
   const tail = amps(TAIL_FRAC[battery.chemistry] * battery.bankAh);
   return battery.chemistry === "agm"
     ? step(
@@ -52,9 +52,9 @@ function chargeEnd(battery: Battery): MaybeStep {
       )
     : step(
         "chargeEnd",
-        `Controller: end absorption when the current has fallen to ${tail}. Stop charging below ${degreesC(5)} at the battery, where the controller can.`,
+        `Controller: end absorption when the current has fallen to ${tail}. Stop charging below ${say.temperature(5)} at the battery, where the controller can.`,
         {
-          why: "The battery's own management system is the last guard against frost, not the first (makers' limit 0 °C, from memory).",
+          why: `The battery's own management system is the last guard against frost, not the first (makers' limit ${say.temperature(0)}, from memory).`,
         },
       );
 }
@@ -112,14 +112,14 @@ function controllerLimits({ design }: Post): MaybeStep {
   );
 }
 
-function schedules({ design }: Post): readonly MaybeStep[] {
+function schedules({ design, say }: Post): readonly MaybeStep[] {
   const { brief } = design;
   const timed = brief.loads.devices.flatMap(({ name, schedule, dayW, nightExtraW }) => {
     if (schedule.kind === "daylight") return [`${name} ${byDaylight(schedule.marginH)}`];
     if (schedule.kind === "clock")
       return [`${name} from ${clock(schedule.fromMin)} to ${clock(schedule.toMin)}`];
-    if (schedule.kind === "cold") return [`${name} on below ${degreesC(schedule.belowC)}`];
-    if (schedule.kind === "heat") return [`${name} on above ${degreesC(schedule.aboveC)}`];
+    if (schedule.kind === "cold") return [`${name} on below ${say.temperature(schedule.belowC)}`];
+    if (schedule.kind === "heat") return [`${name} on above ${say.temperature(schedule.aboveC)}`];
     return dayW.value === 0 && nightExtraW.value > 0 ? [`${name} from sunset to sunrise`] : [];
   });
   const months = brief.hours.runsInMonth.value.flatMap((runs, month) => (runs ? [month] : []));

@@ -1,5 +1,5 @@
-import type { Design } from "../design.ts";
-import { atLeastMetres, dugMetres, listed, ratedAmps } from "./figures.ts";
+import type { Design, Mounting } from "../design.ts";
+import { type Figures, listed, ratedAmps } from "./figures.ts";
 import { applicable, type List, type MaybeStep, step } from "./list.ts";
 import { type Post, postOf } from "./post.ts";
 
@@ -24,11 +24,14 @@ function safety(post: Post): readonly MaybeStep[] {
     ),
     step(
       "ladder",
-      `Ladder to work at ${atLeastMetres(topM(post))} without its top rungs, straps to tie it, a rope and a bucket to haul parts.`,
+      `Ladder to work at ${post.say.clear(topM(post))} without its top rungs, straps to tie it, a rope and a bucket to haul parts.`,
     ),
     support === "roof" && step("harness", "Harness, line and anchor made for it, or a scaffold."),
     design.battery?.chemistry === "agm" &&
-      step("soda", "Baking soda, five litres of water and an eye-wash bottle, in case acid is spilt."),
+      step(
+        "soda",
+        `Baking soda, ${post.say.said.either("five litres", "a gallon and a half")} of water and an eye-wash bottle, in case acid is spilt.`,
+      ),
     design.battery !== null && step("extinguisher", "Fire extinguisher for electrical fires."),
     step("cover", "Opaque blanket or cardboard and cord, to cover every panel."),
   ];
@@ -71,7 +74,19 @@ function electric({ design }: Post): readonly MaybeStep[] {
 /** Water for a 25 kg bag of dry concrete mix. @source from memory: 2.5 to 3 litres, the bag says it */
 const WATER_L_PER_BAG = 3;
 
-function mechanic({ design, isNewMast, standsFree, hasFrame }: Post): readonly MaybeStep[] {
+function mixing(say: Figures, footing: NonNullable<Mounting["footing"]>): MaybeStep {
+  const bags = say.bags(footing);
+  const waterL = Math.ceil((WATER_L_PER_BAG * footing.bags25Kg) / 5) * 5;
+  return step(
+    "mixing",
+    `Barrow or mixer, shovel, and about ${say.said(waterL, "litres", { safe: "up" })} of water for the concrete. Have the ${say.said(bags.count * bags.kg, "kg")} of mix delivered to the spot.`,
+    {
+      why: `About ${say.said.either("3 litres", "3 quarts")} for a bag of ${bags.each} (from memory: the bag says it).`,
+    },
+  );
+}
+
+function mechanic({ design, isNewMast, standsFree, hasFrame, say }: Post): readonly MaybeStep[] {
   const { mounting, link } = design;
   const { footing } = mounting;
   const isHeavy = mounting.lifts.some(({ needsHoist }) => needsHoist);
@@ -84,15 +99,9 @@ function mechanic({ design, isNewMast, standsFree, hasFrame }: Post): readonly M
       footing !== null &&
       step(
         "digging",
-        `Auger or post-hole digger for a hole ${dugMetres(footing.diameterM)} across and ${dugMetres(footing.depthM)} deep, digging bar, a cover for the hole, props and clamps to hold the mast plumb.`,
+        `Auger or post-hole digger for a hole ${say.dug(footing.diameterM)} across and ${say.dug(footing.depthM)} deep, digging bar, a cover for the hole, props and clamps to hold the mast plumb.`,
       ),
-    isNewMast &&
-      footing !== null &&
-      step(
-        "mixing",
-        `Barrow or mixer, shovel, and about ${Math.ceil((WATER_L_PER_BAG * footing.bags25Kg) / 5) * 5} litres of water for the concrete. Have the ${25 * footing.bags25Kg} kg of mix delivered to the spot.`,
-        { why: "About 3 litres for a bag of 25 kg (from memory: the bag says it)." },
-      ),
+    isNewMast && footing !== null && mixing(say, footing),
     link?.carrier === "cable" &&
       step("trenching", "Spade or trencher, pipe, draw cord and warning tape for the trench."),
     hasFrame && step("frame", "Tools of the panel frame's maker for its anchors, and a long level."),

@@ -7,7 +7,7 @@
 import { fixed, monthName } from "../chain/words.ts";
 import type { Battery, Reliability } from "../design.ts";
 import * as cautions from "./cautions.ts";
-import { decibels, degrees, listed, percent, volts } from "./figures.ts";
+import { decibels, degrees, listed, percent, plumb, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import type { Post } from "./post.ts";
 
@@ -89,13 +89,9 @@ function year(post: Post): readonly MaybeStep[] {
       "yearMechanic",
       `Every year, mechanics: rust, clamps, bolts${isNewMast ? ", mast plumb, cracks in the footing" : `, the ${support} itself`}${post.hasFrame ? ", anchors of the panel frame" : ""}, trees that could fall on it, new wires overhead.`,
       {
-        cautions: [
-          ...post.high,
-          cautions.overheadLines(design.mounting.keepClearM),
-          ...(isNewMast ? [cautions.fallingMast] : []),
-        ],
+        cautions: [...post.high, post.overheadLines, ...(isNewMast ? [cautions.fallingMast] : [])],
         why: "Wind works on bolts all year.",
-        expects: isNewMast ? "Plumb within 5 mm in each metre, as at first." : "Nothing that moves by hand.",
+        expects: isNewMast ? `Plumb within ${plumb(post.say)}, as at first.` : "Nothing that moves by hand.",
       },
     ),
     step(

@@ -1,7 +1,7 @@
 /** What is done when something happens: snow, storm, the end of the season, the end of the post. */
 import { monthSpans } from "../chain/words.ts";
 import * as cautions from "./cautions.ts";
-import { counted, degreesC, volts } from "./figures.ts";
+import { counted, volts } from "./figures.ts";
 import { type MaybeStep, step } from "./list.ts";
 import { liftsOf, type Post } from "./post.ts";
 
@@ -63,7 +63,7 @@ function storm(post: Post): MaybeStep {
     `After a storm, a lightning strike nearby, a flood or smoke: look from a distance first, then at ${support}, clamps, cables, surge protectors and aim. Wash off ash and salt.`,
     {
       cautions: [
-        cautions.overheadLines(design.mounting.keepClearM),
+        post.overheadLines,
         ...(isNewMast ? [cautions.fallingMast] : []),
         ...post.high,
         cautions.lightning,
@@ -87,7 +87,7 @@ function low(post: Post): MaybeStep {
         why:
           battery.chemistry === "agm"
             ? "A lead-acid bank left empty hardens within weeks, and an empty one freezes at a few degrees of frost."
-            : `An empty block that has been below ${degreesC(0)} is warmed before it is charged.`,
+            : `An empty block that has been below ${post.say.temperature(0)} is warmed before it is charged.`,
         expects: `Back above ${volts(battery.reconnectV)} while it is charged, and the loads on again by themselves.`,
       },
     )
@@ -105,7 +105,7 @@ const incident = ({ design }: Post): MaybeStep =>
   );
 
 function end(post: Post): MaybeStep {
-  const { battery, array, mounting } = post.design;
+  const { battery, array } = post.design;
   const order =
     battery === null || array === null
       ? ""
@@ -118,12 +118,7 @@ function end(post: Post): MaybeStep {
         ...(battery === null ? [] : [post.livePanel, ...post.bank, ...liftsOf(post, "battery block")]),
         ...post.high,
         ...(post.isNewMast
-          ? [
-              cautions.fallingMast,
-              cautions.overheadLines(mounting.keepClearM),
-              ...liftsOf(post, "mast tube"),
-              cautions.openHole,
-            ]
+          ? [cautions.fallingMast, post.overheadLines, ...liftsOf(post, "mast tube"), post.openHole]
           : []),
       ],
       why: "It is the order of connecting, backwards. A camera sold with its card has been sold with its pictures.",

@@ -50,7 +50,9 @@ export interface Mounting {
     readonly diameterM: number;
     readonly frostDepthM: number;
     readonly concreteM3: number;
+    /** The same concrete in the one bag or the other. */
     readonly bags25Kg: number;
+    readonly bags50Lb: number;
     readonly mustRedesign: boolean;
   } | null;
   readonly box: {

@@ -5,6 +5,7 @@ import { climateStage } from "../../../src/design/chain/climate.ts";
 import type { World } from "../../../src/design/design.ts";
 import { rules } from "../../../src/design/findings/index.ts";
 import { designOf, type Severity } from "../../../src/design/index.ts";
+import { metricIn } from "../../helpers/metric.ts";
 import {
   at,
   camera,
@@ -793,6 +794,16 @@ describe.each(cases)("$id ($severity)", ({ id, severity, fires, gone, says, worl
   it("goes away when its advice was taken", () => {
     const after = findingsOf(gone, world).filter((one) => one.id === id);
     expect(after.filter((one) => one.severity === severity)).toEqual([]);
+  });
+  it("says the same in feet and pounds, without a metric figure", () => {
+    const inFeet = findingsOf({ ...fires, units: "us" }, world).find((one) => one.id === id)!;
+    expect(metricIn(`${inFeet.says}\n${inFeet.change}`)).toEqual([]);
+    expect({ ...inFeet, says: "", change: "", numbers: {} }).toEqual({
+      ...found,
+      says: "",
+      change: "",
+      numbers: {},
+    });
   });
 });
 
