@@ -97,6 +97,7 @@ export const viewTopic = topic(
         {
           id: "several",
           label: "More than one",
+          aliases: ["two", "three", "four", "both"],
           also: "more than one, several, two cameras, three cameras, four cameras, a few cameras, two of them, two, three, four, both",
         },
       ],

@@ -78,6 +78,7 @@ const sentences: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["strangers and neighbours alike", "recognise+identify"],
   ],
   "view.cameras": [
+    ["two", "several"],
     ["one fixed camera will do", "fixed"],
     ["I think fixed", "fixed"],
     ["a turning one", "turning"],

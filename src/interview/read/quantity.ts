@@ -13,6 +13,7 @@ import {
 } from "../../core/units/index.ts";
 import { type Doubt, splitDoubt } from "./doubt-words.ts";
 import { heardText, rangeText } from "./heard-text.ts";
+import { labelWatts } from "./label-watts.ts";
 import {
   inShownUnit,
   type Measure,
@@ -52,7 +53,8 @@ export function readQuantity(text: string, spec: QuantitySpec): QuantityHeard | 
 
   const { rest: figures, originWord } = splitOrigin(plain.replace(/[.,;:!?]+$/, "").trim());
   const { rest, doubt, isBetween } = splitDoubt(isPlainNumber(spec) ? withoutCurrency(figures) : figures);
-  const found = readSpan(rest, wantedOf(spec, shown), isBetween);
+  const asked = spec.dimension === "power" ? labelWatts(rest) : rest;
+  const found = readSpan(asked, wantedOf(spec, shown), isBetween);
   if (found.found === "nothing") return notANumber;
   if (found.found === "refusal") return refused(found.refusal);
   const heard = weigh(found.span, { doubt, spec, shown });
