@@ -4,8 +4,8 @@ import { sum } from "../core/numerics/index.ts";
 import { MEAN_DAY_BY_MONTH } from "../core/sun/index.ts";
 import { expectedDays, HOURS_A_YEAR, normalShareBelow, planeYield } from "../core/weather/index.ts";
 import { airOf } from "./chain/demand.ts";
-import { batteryHeater } from "./chain/reliability.ts";
 import { type PostTier, tiersOf } from "./chain/reliability-loads.ts";
+import { batteryHeater } from "./chain/reliability-runs.ts";
 import { panelOf } from "./chain/reliability-weather.ts";
 import type { ArraySizing, Battery, Climate, Design, Sun } from "./design.ts";
 import {

@@ -8,6 +8,7 @@ export {
   type BalancePlant,
   type BankHeater,
   type BankLife,
+  balanceUnlessDarker,
   bankLifeYears,
   bankTempC,
   type ChargeReading,

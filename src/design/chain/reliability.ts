@@ -1,10 +1,4 @@
-import {
-  type Balance,
-  type BalanceBank,
-  bankLifeYears,
-  equalReliabilityPairs,
-  simulateBalance,
-} from "../../core/energy/index.ts";
+import { type Balance, bankLifeYears, equalReliabilityPairs } from "../../core/energy/index.ts";
 import { sum } from "../../core/numerics/index.ts";
 import { MEAN_DAY_BY_MONTH } from "../../core/sun/index.ts";
 import type { Brief } from "../brief.ts";
@@ -18,47 +12,25 @@ import type {
   World,
   Yearly,
 } from "../design.ts";
-import { MISMATCH_LOSS_FRAC, MPPT_EFFICIENCY_FRAC, WIRING_LOSS_FRAC } from "../practice/array.ts";
-import { allowedDarkHours, CELL_CHEMISTRY, END_OF_LIFE_FRAC } from "../practice/battery.ts";
-import { batteryBoxLossWPerK } from "../practice/battery-box.ts";
-import { BATTERY_WARM_C, CONTROLLER_OWN_W } from "../practice/loads.ts";
+import { allowedDarkHours, CELL_CHEMISTRY } from "../practice/battery.ts";
 import type { Effort } from "../practice/reliability.ts";
 import { tiersOf } from "./reliability-loads.ts";
 import {
-  type ArrayCandidate,
   arrayCandidate,
   arrayCandidates,
-  type BankCandidate,
   bankCandidate,
   bankCandidates,
-  chargeBoundsA,
   type Handbook,
   isHardCharged,
   isWellCharged,
   pairCost,
 } from "./reliability-pairs.ts";
+import { AS_ANSWERED, type Case, darkHoursOf, type Pair, runsOf } from "./reliability-runs.ts";
 import { bestFirst, leastDarkOf, recommended } from "./reliability-verdict.ts";
 import { ownPostWeather, type PostWeather, postWeather } from "./reliability-weather.ts";
 import { fixed } from "./words.ts";
 
 export { reliabilityNotes } from "./reliability-notes.ts";
-
-/** Runs of the same post: one case of demand and sun, one pair. */
-type Run = (pair: Pair, how: Case) => Balance;
-
-interface Pair {
-  readonly array: ArrayCandidate;
-  readonly bank: BankCandidate;
-}
-
-interface Case {
-  readonly demandRatio: number;
-  readonly sunRatio: number;
-  /** Of the bank; at the end of its life where left out. */
-  readonly healthFrac?: number;
-}
-
-const AS_ANSWERED: Case = { demandRatio: 1, sunRatio: 1 };
 
 /**
  * The handbook's pair and all others that could be bought, run through many weather years: what each delivers, which reach
@@ -90,14 +62,14 @@ function workedOut(
   const { climate, battery, array, sun } = given;
   const setting = { climate, sun, isDirect: array.controller === "pwm" };
   const weather = postWeather(brief, { ...setting, years: effort.years }, remember);
-  const run = runOf(brief, given, weather, remember);
+  const { run, runUnlessDarker } = runsOf(brief, given, weather, remember);
   const dullRatio = 1 - climate.ghiUncertaintyFrac;
   const careful = carefulCase(brief, dullRatio);
-  const outcome = (pair: Pair): PairOutcome => ({
+  const outcome = (pair: Pair, balance = run(pair, careful)): PairOutcome => ({
     ...pair.array,
     ...pair.bank,
     ...pairCost(brief, { ...pair, battery }),
-    darkHours: darkHoursOf(run(pair, careful)),
+    darkHours: darkHoursOf(balance),
   });
 
   const handbookPair: Pair = {
@@ -110,14 +82,17 @@ function workedOut(
   const askedDarkHours = allowedDarkHours(brief.autonomy);
   // who asked for days sees what else would be as seldom dark
   const targetDarkHours = askedDarkHours ?? handbook.darkHours;
+  const enough = (pair: Pair) => runUnlessDarker(pair, careful, targetDarkHours);
   const found = equalReliabilityPairs({
     panelCounts: arrays.map((_, i) => i + 1),
     mostStrings: banks.length,
     targetDarkHours,
     // a larger bank takes more warmth: beyond some size it is the darker one
     isLargerNeverDarker: brief.power.batteryHeaterW.value === 0,
-    darkHoursOf: ({ panels, strings }) =>
-      darkHoursOf(run({ array: arrays[panels - 1]!, bank: banks[strings - 1]! }, careful)),
+    darkHoursOf: ({ panels, strings }) => {
+      const balance = enough({ array: arrays[panels - 1]!, bank: banks[strings - 1]! });
+      return balance === null ? Number.POSITIVE_INFINITY : darkHoursOf(balance);
+    },
   }).pairs.flatMap(({ panels, strings }) =>
     strings === null ? [] : [{ array: arrays[panels - 1]!, bigEnough: banks.slice(strings - 1) }],
   );
@@ -130,9 +105,10 @@ function workedOut(
     bank !== undefined && !isHardCharged(lined, bank, battery) ? [{ array: lined, bank }] : [],
   );
   const pairs = bestFirst(
-    (wellCharged.length > 0 ? wellCharged : gentle)
-      .map(outcome)
-      .filter(({ darkHours }) => darkHours <= targetDarkHours),
+    (wellCharged.length > 0 ? wellCharged : gentle).flatMap((pair) => {
+      const balance = enough(pair);
+      return balance === null || darkHoursOf(balance) > targetDarkHours ? [] : [outcome(pair, balance)];
+    }),
   );
   const leastDark =
     askedDarkHours === null || pairs.length > 0
@@ -186,7 +162,7 @@ function ownYearOf(
 ): OwnYearOutcome | null {
   const { ownSun } = brief.place;
   if (weather === null || ownSun.value === null) return null;
-  const balance = runOf(brief, given, weather, unremembered)(pair, AS_ANSWERED);
+  const balance = runsOf(brief, given, weather, unremembered).run(pair, AS_ANSWERED);
   return {
     source: ownSun.value.source,
     darkHours: darkHoursOf(balance),
@@ -214,105 +190,6 @@ export function chosenPairOf(reliability: Reliability | null): ChosenPair | null
   if (reliability === null || reliability.chosenMethod === "handbook") return null;
   const { wantedAh, wantedW } = reliability.chosen;
   return { wantedAh, wantedW };
-}
-
-function runOf(
-  brief: Brief,
-  given: Handbook & { readonly sun: Sun },
-  weather: PostWeather,
-  remember: Remember,
-): Run {
-  const { climate, sun, battery, array } = given;
-  const isDirect = array.controller === "pwm";
-  const losses = (1 - WIRING_LOSS_FRAC) * (1 - MISMATCH_LOSS_FRAC);
-  return ({ array: panels, bank }, { demandRatio, sunRatio, healthFrac = END_OF_LIFE_FRAC }) => {
-    const loads = tiersOf(brief, {
-      climate,
-      sun,
-      permittedDodFrac: battery.permittedDodFrac,
-      demandRatio,
-    });
-    const plant = {
-      bank: {
-        chemistry: CELL_CHEMISTRY[battery.chemistry],
-        nominalV: battery.bankNominalV,
-        ratedAh: bank.bankAh,
-        healthFrac,
-        ...batteryHeater(brief, bank.bankAh * battery.bankNominalV),
-      },
-      controller: {
-        efficiencyFrac: isDirect ? 1 : MPPT_EFFICIENCY_FRAC,
-        maxOutputA: mostChargeA(brief, panels, bank, battery),
-        ownW: CONTROLLER_OWN_W * demandRatio,
-      },
-      supply: isDirect
-        ? { ratedA: panels.stringA * losses * sunRatio, strings: panels.inParallel }
-        : { ratedW: panels.installedW * losses * sunRatio },
-    };
-    const facts = [
-      weather.years,
-      brief.place.site.value,
-      climate,
-      sun,
-      brief.place.horizon.value,
-      brief.place.soilingFrac.value,
-    ];
-    const keyed = loads.map((tier) => ({ ...tier, wattsByHourOfYear: digest(tier.wattsByHourOfYear) }));
-    return remember("balance", [plant, keyed, facts], () =>
-      simulateBalance({
-        pv: isDirect
-          ? {
-              kind: "pwm",
-              outputRatio: weather.outputRatio,
-              ratedA: plant.supply.ratedA!,
-              strings: plant.supply.strings!,
-            }
-          : { kind: "mppt", outputRatio: weather.outputRatio, ratedW: plant.supply.ratedW! },
-        bank: { ...plant.bank, tempC: weather.bankTempC },
-        controller: plant.controller,
-        loads,
-        ambientTempC: weather.ambientTempC,
-        years: weather.years,
-      }),
-    );
-  };
-}
-
-/** What the controller lets through: as rated where it is the builder's own, set to spare the bank, else more than the panels give. */
-function mostChargeA(
-  brief: Brief,
-  panels: ArrayCandidate,
-  bank: BankCandidate,
-  battery: Handbook["battery"],
-): number {
-  const ownedA = brief.parts.controller?.value.maxChargeA ?? Number.POSITIVE_INFINITY;
-  return Math.min(ownedA, 2 * panels.chargeA, chargeBoundsA(bank, battery).maxA);
-}
-
-/** What keeps a lithium battery of that rated energy warm; nothing without a heater. */
-export function batteryHeater(brief: Brief, bankWh: number): Pick<BalanceBank, "heater"> {
-  const heaterW = brief.power.batteryHeaterW.value;
-  return heaterW > 0
-    ? {
-        heater: {
-          heaterW,
-          thermostatTempC: BATTERY_WARM_C,
-          heatLossWPerK: batteryBoxLossWPerK(bankWh),
-        },
-      }
-    : {};
-}
-
-/** A year of loads repeats each month's day: its twelve days tell it whole. */
-function digest(wattsByHourOfYear: Float64Array): readonly number[] {
-  return Array.from({ length: 12 }, (_, month) =>
-    Array.from(wattsByHourOfYear.subarray(month * 730 + 48, month * 730 + 72)),
-  ).flat();
-}
-
-/** Of the most important tier: the picture's, or whatever the post is there for. */
-function darkHoursOf(balance: Balance): number {
-  return balance.tiers[0]?.darkHoursPerYear ?? 0;
 }
 
 function devicesByTier(brief: Brief, given: Handbook & { readonly sun: Sun }): ReadonlyMap<string, string> {

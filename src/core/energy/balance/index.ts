@@ -14,5 +14,5 @@ export type {
 } from "./plant.ts";
 export { type ChargeReading, chargingVFromSoc, restVFromSoc, socFromRestVoltage } from "./rest-voltage.ts";
 export type { Balance, DarkestSpell, EnergyTotals, TierBalance } from "./result.ts";
-export { simulateBalance } from "./simulate.ts";
+export { balanceUnlessDarker, simulateBalance } from "./simulate.ts";
 export { REFILLED_FRAC } from "./year.ts";

@@ -38,9 +38,32 @@ import { DAYS_BEFORE_MONTH, runYear } from "./year.ts";
  * @source energy balance with loss-of-load probability as in the Sandia and Egido-Lorenzo work (form from memory); recovery in
  *         the sense of IEC 62124 (from memory); the order of feeding, the following of events and the laws are our own
  */
-export function simulateBalance(
-  plant: BalancePlant & { readonly years: number; readonly stepsPerHour?: number },
-): Balance {
+export function simulateBalance(plant: BalanceSpan): Balance {
+  return balanceWithin(plant, Number.POSITIVE_INFINITY)!;
+}
+
+/**
+ * The same, given up as soon as the most important tier has been dark for more than a mean of so many hours a year over the
+ * whole span: a search that only asks whether a post is bright enough is spared the rest of the years.
+ *
+ * @param plant.mostDarkHoursPerYear  0 or more
+ * @returns null where it is darker than that
+ * @throws RangeFault as simulateBalance
+ */
+export function balanceUnlessDarker(
+  plant: BalanceSpan & { readonly mostDarkHoursPerYear: number },
+): Balance | null {
+  return balanceWithin(plant, within("mostDarkHoursPerYear", plant.mostDarkHoursPerYear, 0, 8760));
+}
+
+type BalanceSpan = BalancePlant & { readonly years: number; readonly stepsPerHour?: number };
+
+/** A sum in another order may differ by so little. */
+const ROUNDING_H = 1e-6;
+/** The tier after the controller. */
+const MOST_IMPORTANT = 1;
+
+function balanceWithin(plant: BalanceSpan, mostDarkHoursPerYear: number): Balance | null {
   const years = within("years", plant.years, 1, 100);
   within("part of a year", years % 1, 0, 0);
   const hours = years * HOURS_OF_YEAR;
@@ -64,11 +87,15 @@ export function simulateBalance(
   const startReturns = state[RETURNS]!;
 
   const tally = emptyTally(prepared.tierCount, years);
+  let darkH = 0;
   for (let year = 0; year < years; year++) {
     if (isByWeather && year > 0) loads = yearOfLoads(prepared, year * HOURS_OF_YEAR);
     if (isByWeather || year === 0) addWanted(prepared, tally, loads, year);
     else copyWanted(prepared, tally, year);
     runYear(prepared, state, tally, loads, year * HOURS_OF_YEAR, year);
+    const from = MOST_IMPORTANT * tally.months + year * 12;
+    for (let slot = from; slot < from + 12; slot++) darkH += tally.darkH[slot]!;
+    if (darkH > mostDarkHoursPerYear * years + ROUNDING_H) return null;
   }
   return balanceOf(prepared, tally, {
     years,
