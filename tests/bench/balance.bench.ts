@@ -115,6 +115,8 @@ function bareYear(
     const slot = year * 12 + month;
     const scale = BY_CHARGE + month * 501;
     let low = 1;
+    let lowRow = 0;
+    let lowOn = on;
     let high = 0;
     let sum = 0;
     for (const end = hour + 24; hour < end; hour++) {
@@ -201,16 +203,22 @@ function bareYear(
       selfSum += lost;
       const charge = 1 - missing * perStore;
       sum += charge;
-      if (charge < low) low = charge;
+      if (charge <= low) {
+        low = charge;
+        lowRow = row;
+        lowOn = on;
+      }
       if (charge > high) high = charge;
       tally[scale + ((charge * 500 + 0.5) | 0)]! += 1;
       if (charge < frozenBelowByRow[row]!) frozen += 1;
       aged += ageingByRow[row]!;
     }
-    const place = BY_DAY + (year * 365 + day) * 3;
+    const place = BY_DAY + (year * 365 + day) * 5;
     tally[place] = low;
     tally[place + 1] = high;
     tally[place + 2] = sum / 24;
+    tally[place + 3] = capacityByRow[lowRow]!;
+    tally[place + 4] = lowOn;
   }
   state[MISSING] = missing;
   state[PHASE] = phase;
@@ -303,9 +311,9 @@ function bareSwitching(
 function bareRun(ratedW: number, ratedAh: number): { state: Float64Array; tally: Float64Array } {
   const state = new Float64Array(20);
   state[ON] = 3;
-  bareYear(state, new Float64Array(BY_DAY + 365 * 3), ratedW, ratedAh, 0);
+  bareYear(state, new Float64Array(BY_DAY + 365 * 5), ratedW, ratedAh, 0);
   state.fill(0, AVAILABLE);
-  const tally = new Float64Array(BY_DAY + YEARS * 365 * 3);
+  const tally = new Float64Array(BY_DAY + YEARS * 365 * 5);
   for (let year = 0; year < YEARS; year++) bareYear(state, tally, ratedW, ratedAh, year);
   return { state, tally };
 }
