@@ -28,13 +28,10 @@ const LEAST_MONTHS = 3;
 /** Worst months that differ by less are equal: the harvest of the year then decides. */
 const EQUAL_FRAC = 0.001;
 
-/** What a winter's worst month may lack of its best so that the pane stands less steep: see acceptedLossFrac. */
-const GENTLE_FRAC = 0.02;
-
 /**
  * Two tilts toward the equator and the months of each, so that the worst month is best; of those within 0.1 % the pair
- * that gathers most over the year for its demand. The winter's is then laid back toward the best single tilt, as far as its
- * worst month loses no more than 2 %: the pair is never worse than that tilt, nor much darker in dull spells.
+ * that gathers most over the year for its demand. Where a loss is accepted the winter's is then laid back toward the best
+ * single tilt, as far as its worst month loses no more: the pair is never worse than that tilt, nor much darker in dull spells.
  *
  * Where the demand is the same all year the worst month is a winter's, and it is no better with two tilts than with
  * one: the pair then gains in the other months only.
@@ -81,14 +78,16 @@ export function tiltPair(site: PlaneWish): TiltPair {
 
 /** The season's flattest tilt that is nearly as good, and not flatter than the least. */
 function gentler(judge: PlaneJudge, season: SeasonTilt, leastDeg: number): SeasonTilt {
-  const { judgedMonths, equatorDeg } = judge;
+  const { judgedMonths, equatorDeg, acceptedLossFrac } = judge;
+  if (acceptedLossFrac === 0) return season;
   const keys = [...judgedMonths.keys()].filter((k) => season.months.includes(judgedMonths[k]!));
   const worstAt = (tiltDeg: number): number => {
     const ratios = judge.roughRatios({ tiltDeg, azimuthDeg: equatorDeg });
     return Math.min(...keys.map((k) => ratios[k]!));
   };
   // a season without demand stands as it stood
-  const enough = keys.length > 0 ? worstAt(season.tiltDeg) * (1 - GENTLE_FRAC) : Number.POSITIVE_INFINITY;
+  const enough =
+    keys.length > 0 ? worstAt(season.tiltDeg) * (1 - acceptedLossFrac) : Number.POSITIVE_INFINITY;
   for (let tiltDeg = leastDeg; tiltDeg < season.tiltDeg; tiltDeg += 1) {
     if (worstAt(tiltDeg) >= enough) return { ...season, tiltDeg };
   }

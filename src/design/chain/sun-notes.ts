@@ -94,10 +94,9 @@ export const sunNotes = {
   },
   summerTiltDeg: {
     what: "second slope for the lighter months, where the builder changes it",
-    formula:
-      "the pair of slopes and of seasons whose worst month is best; of equals the one that gathers most over the year; the steeper is then laid back toward the single slope while its worst month loses no more than 2 %, for dull days like it flatter",
+    formula: `the pair of slopes and of seasons whose worst month is best; of equals the one that gathers most over the year; the steeper is then laid back toward the single slope while its worst month loses no more than ${100 * GENTLE_TILT_LOSS_FRAC} %, for dull days like it flatter`,
     inputs: ["brief.power.isTiltChanged", "climate.ghiDailyKWhPerM2ByMonth"],
-    source: "design-month rule of IEEE 1562 (from memory); the 2 % are judgement, no source",
+    source: "design-month rule of IEEE 1562 (from memory); what it may lose is judgement, no source",
   },
   summerMonths: {
     what: "months of the second slope",
